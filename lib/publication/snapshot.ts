@@ -1,0 +1,209 @@
+import { z } from "zod";
+
+/**
+ * The snapshot: all that a published page, the API, exports and feeds will ever say about an item at one revision.
+ * Stored as canonical JSON (RFC 8785); its SHA-256 stands in the log. Format 1 is read for ever: add optional keys,
+ * never change or drop one.
+ */
+const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const interval = z.tuple([z.number(), z.number()]);
+const written = z.object({ text: z.string(), value: z.number(), decimals: z.number() });
+
+export const snapshotReading = z.object({
+  id: z.string(),
+  row: z.number().nullable(), // row of the file it came from; null where entered by hand
+  file: z.string().nullable(), // SHA-256 of the raw file
+  number: z.string().nullable(),
+  takenAt: z.string().nullable(),
+  takenAtText: z.string().nullable(),
+  secondsCounted: z.number().nullable(),
+  mode: z.string().nullable(),
+  spot: z.string().nullable(),
+  belowDetection: z.boolean(),
+  value: written.nullable(),
+  error: written.nullable(),
+  k: z.union([z.literal(1), z.literal(2), z.literal(3)]).nullable(),
+  detectionLimit: written.nullable(),
+  unit: z.string(),
+  setAside: z.object({ reason: z.string() }).nullable(),
+});
+
+export const snapshotDecision = z.object({
+  limitId: z.string(),
+  title: z.string(),
+  jurisdiction: z.string(),
+  value: z.number().nullable(),
+  unit: z.string(),
+  failsAt: z.enum([">", ">="]),
+  applies: z.enum(["applies", "for-reference", "other-quantity"]),
+  why: z.string(),
+  verdict: z.enum(["above", "below", "too-close", "not-detected", "cannot-say"]),
+  probabilityAbove: z.number().nullable(),
+  day: isoDate,
+  which: z.enum(["test-day", "today", "both"]),
+  checked: z.enum(["verified", "second-hand", "from memory"]),
+});
+
+export const snapshotResult = z.object({
+  element: z.string(),
+  quantity: z.string(),
+  unit: z.string(),
+  method: z.object({ name: z.string(), version: z.string(), policy: z.string() }),
+  inputsDigest: z.string(),
+  state: z.enum(["quantified", "range-only", "not-quantified", "not-detected", "no-readings"]),
+  model: z.string(),
+  value: z.number().nullable(),
+  u: z.number().nullable(),
+  U: z.number().nullable(),
+  k: z.number().nullable(),
+  nuEff: z.number().nullable(),
+  interval: interval.nullable(),
+  asymmetric: z.boolean(),
+  below: z.number().nullable(),
+  upperBound: z.number().nullable(),
+  stated: z.object({
+    value: z.string(),
+    U: z.string().nullable(),
+    interval: z.tuple([z.string(), z.string()]).nullable(),
+    below: z.string().nullable(),
+  }),
+  spots: z.array(
+    z.object({
+      spot: z.string().nullable(),
+      shots: z.array(z.string()),
+      detected: z.boolean(),
+      value: z.number().nullable(),
+      u: z.number().nullable(),
+      below: z.number().nullable(),
+      birge: z.number().nullable(),
+    }),
+  ),
+  highestSpot: z.object({ spot: z.string().nullable(), value: z.number(), u: z.number().nullable() }).nullable(),
+  range: interval.nullable(),
+  counts: z.object({
+    readings: z.number(),
+    used: z.number(),
+    setAside: z.number(),
+    spots: z.number(),
+    spotsDetected: z.number(),
+  }),
+  scatter: z.object({ q: z.number(), df: z.number(), p: z.number(), tau: z.number(), relative: z.number() }).nullable(),
+  budget: z.array(
+    z.object({
+      code: z.string(),
+      value: z.number().nullable(),
+      u: z.number(),
+      nu: z.number().nullable(),
+      type: z.enum(["A", "B"]),
+      share: z.number(),
+      source: z.string(),
+    }),
+  ),
+  flags: z.array(z.string()),
+  withSetAside: z.object({ value: z.number().nullable(), interval: interval.nullable() }).nullable(),
+  crossCheck: z
+    .object({
+      median: z.number(),
+      scaledMad: z.number(),
+      algorithmA: z.number().nullable(),
+      leaveOneOut: interval.nullable(),
+      candidates: z.array(z.string()),
+    })
+    .nullable(),
+  notes: z.array(z.string()),
+  readings: z.array(snapshotReading),
+  decisions: z.array(snapshotDecision),
+});
+
+export const snapshotPart = z.object({
+  id: z.string(),
+  name: z.string(), // "glaze, inside"
+  material: z.string(),
+  form: z.enum(["bulk", "coating"]),
+  accessible: z.boolean(),
+  thicknessMm: z.number().nullable(),
+  areaCm2: z.number().nullable(),
+  massG: z.number().nullable(),
+  results: z.array(snapshotResult),
+});
+
+export const snapshotPhoto = z.object({
+  key: z.string(), // name under /photos/
+  alt: z.string(),
+  width: z.number(),
+  height: z.number(),
+  sha256: z.string(),
+});
+
+export const snapshotSchema = z.object({
+  format: z.literal(1),
+  registry: z.object({ name: z.string(), invented: z.boolean(), licence: z.string(), contact: z.string().nullable() }),
+  slug: z.string(),
+  revision: z.number().int().positive(),
+  kind: z.enum(["first", "correction", "update", "withdrawal"]),
+  reason: z.string().nullable(),
+  publishedAt: z.string(), // ISO with offset
+  item: z.object({
+    name: z.string(),
+    aliases: z.array(z.string()),
+    marks: z.string(), // maker's marks as a person would describe them
+    maker: z.string().nullable(),
+    gtin: z.string().nullable(),
+    category: z.string(),
+    ageGroup: z.string(),
+    foodContact: z.boolean(),
+    mouthable: z.boolean(),
+    description: z.string(),
+  }),
+  specimens: z.array(
+    z.object({
+      id: z.string(),
+      label: z.string(),
+      howGot: z.string(),
+      whoPaid: z.string(),
+      gotOn: isoDate.nullable(),
+      dateCode: z.string().nullable(),
+      condition: z.string().nullable(),
+      parts: z.array(snapshotPart),
+    }),
+  ),
+  photos: z.array(snapshotPhoto),
+  testedOn: isoDate,
+  testers: z.array(z.object({ name: z.string() })),
+  instruments: z.array(
+    z.object({
+      name: z.string(),
+      kind: z.string(),
+      serial: z.string(),
+      windowMm: z.number().nullable(),
+      errorK: z.union([z.literal(1), z.literal(2), z.literal(3)]).nullable(),
+      fitness: z.enum(["fit", "fit-with-correction", "not-fit", "not-shown"]),
+    }),
+  ),
+  files: z.array(z.object({ name: z.string(), sha256: z.string(), rows: z.number() })),
+  review: z.object({
+    reviewed: z.boolean(),
+    reviewers: z.array(z.string()),
+    reviewedOn: isoDate.nullable(),
+    inputsDigest: z.string().nullable(),
+  }),
+});
+
+export type Snapshot = z.infer<typeof snapshotSchema>;
+export type SnapshotPart = z.infer<typeof snapshotPart>;
+export type SnapshotResult = z.infer<typeof snapshotResult>;
+export type SnapshotReading = z.infer<typeof snapshotReading>;
+export type SnapshotDecision = z.infer<typeof snapshotDecision>;
+
+/** One entry of the publication log, as /api/v1/log shows it. */
+export const logEntrySchema = z.object({
+  seq: z.number().int().positive(),
+  slug: z.string(),
+  revision: z.number().int().positive(),
+  kind: z.enum(["first", "correction", "update", "withdrawal"]),
+  publishedAt: z.string(),
+  snapshotSha256: z.string(),
+  previousHash: z.string(),
+  hash: z.string(),
+});
+export type LogEntry = z.infer<typeof logEntrySchema>;

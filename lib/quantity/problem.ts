@@ -1,0 +1,19 @@
+/**
+ * Expected trouble as data. A pure room or a workflow returns problems; `lib/wording` turns a code into a sentence.
+ * An exception is kept for bugs and broken machines.
+ */
+export type Problem = {
+  /** Stable code, kebab-case. Every code has a sentence in `lib/wording/problems.ts` (a test checks it). */
+  code: string;
+  /** Where it happened: file, row (1-based line of the file), column name, or the form field. */
+  where?: { file?: string; row?: number; column?: string; field?: string };
+  /** What came, as the person would recognise it. */
+  found?: string;
+  /** What would have been accepted. */
+  allowed?: string;
+};
+
+export type Outcome<T> = { ok: true; value: T } | { ok: false; problems: Problem[] };
+
+export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
+export const refused = (...problems: Problem[]): { ok: false; problems: Problem[] } => ({ ok: false, problems });

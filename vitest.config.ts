@@ -1,0 +1,9 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+const root = fileURLToPath(new URL(".", import.meta.url));
+
+export default defineConfig({
+  resolve: { alias: [{ find: /^@\//, replacement: `${root}/` }] },
+  test: { include: ["tests/**/*.test.{ts,tsx}"], exclude: ["tests/browser/**"], testTimeout: 30_000 },
+});
