@@ -1,0 +1,71 @@
+import { z } from "zod";
+import type { QuantityKind } from "../quantity/kinds.ts";
+import { quantityKinds } from "../quantity/kinds.ts";
+import type { ElementResult } from "../readings/reading.ts";
+
+/**
+ * A reading's element results as stored: short tuples that point into the batch's dictionary of columns, so that
+ * 100,000 rows of 20 elements stay tens of megabytes, and the text as written is kept beside the number.
+ */
+const storedColumn = z.object({
+  element: z.string(),
+  quantity: z.enum(Object.keys(quantityKinds) as [QuantityKind, ...QuantityKind[]]),
+  unit: z.string(),
+  unitText: z.string(),
+  k: z.union([z.literal(1), z.literal(2), z.literal(3)]).nullable(),
+  column: z.string(),
+});
+export type StoredColumn = z.infer<typeof storedColumn>;
+
+const written = z.tuple([z.string(), z.number(), z.number()]).nullable(); // text, value, decimals
+const storedResult = z.tuple([z.number().int(), z.boolean(), written, written, written]); // column, below, value, error, limit
+const storedResults = z.array(storedResult);
+type StoredResult = z.infer<typeof storedResult>;
+
+export const parseColumns = (json: string): StoredColumn[] => z.array(storedColumn).parse(JSON.parse(json));
+
+/** Collects the dictionary while readings are packed; `columns()` is what the batch stores. */
+export function resultPacker(known: StoredColumn[] = []) {
+  const columns = [...known];
+  const index = new Map(columns.map((c, i) => [JSON.stringify(c), i]));
+  const pack = (results: ElementResult[]): string => {
+    const packed: StoredResult[] = results.map((r) => {
+      const column = {
+        element: r.element,
+        quantity: r.quantity,
+        unit: r.unit,
+        unitText: r.unitText,
+        k: r.k,
+        column: r.column,
+      };
+      const key = JSON.stringify(column);
+      let at = index.get(key);
+      if (at === undefined) {
+        at = columns.push(column) - 1;
+        index.set(key, at);
+      }
+      return [at, r.belowDetection, tuple(r.value), tuple(r.error), tuple(r.detectionLimit)];
+    });
+    return JSON.stringify(packed);
+  };
+  return { pack, columns: () => columns };
+}
+
+export function unpackResults(json: string, columns: StoredColumn[]): ElementResult[] {
+  return storedResults.parse(JSON.parse(json)).map(([at, belowDetection, value, error, detectionLimit]) => {
+    const column = columns[at];
+    if (!column)
+      throw new Error(`A stored reading points at result column ${at}, and its batch has ${columns.length}.`);
+    return {
+      ...column,
+      belowDetection,
+      value: object(value),
+      error: object(error),
+      detectionLimit: object(detectionLimit),
+    };
+  });
+}
+
+type Written = z.infer<typeof written>;
+const tuple = (w: ElementResult["value"]): Written => (w ? [w.text, w.value, w.decimals] : null);
+const object = (w: Written): ElementResult["value"] => (w ? { text: w[0], value: w[1], decimals: w[2] } : null);
