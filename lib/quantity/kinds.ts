@@ -11,6 +11,10 @@ export const quantityKinds = {
   migration: { unit: "mg/kg", title: "migration from a material" },
   intake: { unit: "µg/day", title: "daily intake" },
   mass: { unit: "mg", title: "mass" },
+  // Carried so that limits of these kinds can be listed; no reading of an object is ever of one of them.
+  "soil-mass-fraction": { unit: "mg/kg", title: "mass fraction in prepared soil" },
+  "water-concentration": { unit: "mg/L", title: "concentration in drinking water" },
+  "food-mass-fraction": { unit: "µg/kg", title: "mass fraction in food" },
 } as const;
 
 export type QuantityKind = keyof typeof quantityKinds;
