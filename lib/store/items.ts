@@ -1,0 +1,173 @@
+import { z } from "zod";
+import type { Db } from "./database.ts";
+
+/** Items, specimens and components as the bench works on them. */
+export type ItemFields = {
+  name: string;
+  aliases: string[];
+  marks: string;
+  maker: string | null;
+  gtin: string | null;
+  category: string;
+  ageGroup: string;
+  foodContact: boolean;
+  mouthable: boolean;
+  description: string;
+};
+export type SpecimenFields = {
+  label: string;
+  howGot: string;
+  whoPaid: string;
+  gotOn: string | null;
+  dateCode: string | null;
+  condition: string | null;
+};
+export type ComponentFields = {
+  name: string;
+  material: string;
+  form: "bulk" | "coating";
+  accessible: boolean;
+  thicknessMm: number | null;
+  areaCm2: number | null;
+  massG: number | null;
+};
+export const itemStates = ["draft", "submitted", "approved", "published", "withdrawn"] as const;
+export type ItemState = (typeof itemStates)[number];
+export type ItemRecord = ItemFields & { id: string; slug: string; state: ItemState; createdById: string };
+export type ComponentRecord = ComponentFields & { id: string; specimenId: string };
+export type SpecimenRecord = SpecimenFields & { id: string; itemId: string; components: ComponentRecord[] };
+export type PhotoRecord = { id: string; fileKey: string; alt: string; width: number; height: number; sha256: string };
+export type ItemTree = ItemRecord & { specimens: SpecimenRecord[]; photos: PhotoRecord[] };
+
+type ItemRow = Awaited<ReturnType<Db["item"]["findFirstOrThrow"]>>;
+type ComponentRow = Awaited<ReturnType<Db["component"]["findFirstOrThrow"]>>;
+
+const itemOf = (row: ItemRow): ItemRecord => ({
+  id: row.id,
+  slug: row.slug,
+  name: row.name,
+  aliases: z.array(z.string()).parse(JSON.parse(row.aliases)),
+  marks: row.marks,
+  maker: row.maker,
+  gtin: row.gtin,
+  category: row.category,
+  ageGroup: row.ageGroup,
+  foodContact: row.foodContact,
+  mouthable: row.mouthable,
+  description: row.description,
+  state: z.enum(itemStates).parse(row.state),
+  createdById: row.createdById,
+});
+
+const componentOf = (row: ComponentRow): ComponentRecord => ({
+  id: row.id,
+  specimenId: row.specimenId,
+  name: row.name,
+  material: row.material,
+  form: z.enum(["bulk", "coating"]).parse(row.form),
+  accessible: row.accessible,
+  thicknessMm: row.thicknessMm,
+  areaCm2: row.areaCm2,
+  massG: row.massG,
+});
+
+const columns = (input: ItemFields) => ({ ...input, aliases: JSON.stringify(input.aliases) });
+
+export async function createItem(
+  tx: Db,
+  input: ItemFields & { slug: string; createdById: string },
+): Promise<ItemRecord> {
+  const { slug, createdById, ...fields } = input;
+  return itemOf(await tx.item.create({ data: { ...columns(fields), slug, createdById } }));
+}
+
+export async function updateItem(tx: Db, id: string, fields: ItemFields): Promise<ItemRecord> {
+  return itemOf(await tx.item.update({ where: { id }, data: columns(fields) }));
+}
+
+export async function setItemState(tx: Db, id: string, state: ItemState): Promise<void> {
+  await tx.item.update({ where: { id }, data: { state } });
+}
+
+export const slugTaken = async (db: Db, slug: string): Promise<boolean> =>
+  (await db.item.count({ where: { slug } })) > 0;
+
+export async function addSpecimen(tx: Db, itemId: string, fields: SpecimenFields): Promise<string> {
+  const position = await tx.specimen.count({ where: { itemId } });
+  return (await tx.specimen.create({ data: { ...fields, itemId, position } })).id;
+}
+
+export async function addComponent(tx: Db, specimenId: string, fields: ComponentFields): Promise<ComponentRecord> {
+  const position = await tx.component.count({ where: { specimenId } });
+  return componentOf(await tx.component.create({ data: { ...fields, specimenId, position } }));
+}
+
+export async function addPhoto(tx: Db, itemId: string, photo: Omit<PhotoRecord, "id">): Promise<string> {
+  const position = await tx.photo.count({ where: { itemId } });
+  return (await tx.photo.create({ data: { ...photo, itemId, position } })).id;
+}
+
+export async function itemIdOfSpecimen(db: Db, specimenId: string): Promise<string | null> {
+  return (await db.specimen.findUnique({ where: { id: specimenId }, select: { itemId: true } }))?.itemId ?? null;
+}
+
+export async function itemIdOfComponent(db: Db, componentId: string): Promise<string | null> {
+  const row = await db.component.findUnique({
+    where: { id: componentId },
+    select: { specimen: { select: { itemId: true } } },
+  });
+  return row?.specimen.itemId ?? null;
+}
+
+export async function findItem(db: Db, id: string): Promise<ItemTree | null> {
+  const row = await db.item.findUnique({
+    where: { id },
+    include: {
+      photos: { orderBy: [{ position: "asc" }, { id: "asc" }] },
+      specimens: {
+        orderBy: [{ position: "asc" }, { id: "asc" }],
+        include: { components: { orderBy: [{ position: "asc" }, { id: "asc" }] } },
+      },
+    },
+  });
+  if (!row) return null;
+  const specimens = row.specimens.map(({ components, position: _, custody: __, ...s }) => ({
+    ...s,
+    components: components.map(componentOf),
+  }));
+  const photos = row.photos.map(({ id: photoId, fileKey, alt, width, height, sha256 }) => ({
+    id: photoId,
+    fileKey,
+    alt,
+    width,
+    height,
+    sha256,
+  }));
+  return { ...itemOf(row), specimens, photos };
+}
+
+export async function listItems(db: Db, states?: ItemState[]): Promise<ItemRecord[]> {
+  const rows = await db.item.findMany({
+    ...(states ? { where: { state: { in: states } } } : {}),
+    orderBy: { updatedAt: "desc" },
+  });
+  return rows.map(itemOf);
+}
+
+/** Every component with its item's name, for the bench's "assign to" list. */
+export async function listComponents(
+  db: Db,
+): Promise<{ id: string; label: string; itemId: string; itemName: string }[]> {
+  const rows = await db.component.findMany({
+    include: { specimen: { include: { item: { select: { id: true, name: true, state: true } } } } },
+    orderBy: [{ specimen: { item: { name: "asc" } } }, { position: "asc" }],
+  });
+  return rows
+    .filter((r) => r.specimen.item.state !== "withdrawn")
+    .map((r) => ({
+      id: r.id,
+      itemId: r.specimen.item.id,
+      itemName: r.specimen.item.name,
+      label: `${r.specimen.item.name} — ${r.specimen.label}: ${r.name}`,
+    }));
+}

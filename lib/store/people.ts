@@ -1,0 +1,34 @@
+import { z } from "zod";
+import { type Person, roles } from "../access/permissions.ts";
+import type { Db } from "./database.ts";
+
+const personOf = (row: { id: string; name: string; email: string; role: string }): Person => ({
+  id: row.id,
+  name: row.name,
+  email: row.email,
+  role: z.enum(roles).parse(row.role),
+});
+const select = { id: true, name: true, email: true, role: true } as const;
+
+export const ownerExists = async (db: Db): Promise<boolean> => (await db.user.count({ where: { role: "owner" } })) > 0;
+
+export async function listPeople(db: Db): Promise<Person[]> {
+  return (await db.user.findMany({ select, orderBy: { name: "asc" } })).map(personOf);
+}
+
+export async function peopleByIds(db: Db, ids: string[]): Promise<Person[]> {
+  return (await db.user.findMany({ where: { id: { in: ids } }, select, orderBy: { name: "asc" } })).map(personOf);
+}
+
+export const emailTaken = async (db: Db, email: string): Promise<boolean> =>
+  (await db.user.count({ where: { email: email.toLowerCase() } })) > 0;
+
+/** The set-up token's hash; writing a new one makes the old one useless. */
+export async function writeSetUpToken(db: Db, tokenSha256: string): Promise<void> {
+  await db.setUpToken.upsert({ where: { id: 1 }, create: { tokenSha256 }, update: { tokenSha256 } });
+}
+export const setUpTokenHash = async (db: Db): Promise<string | null> =>
+  (await db.setUpToken.findUnique({ where: { id: 1 } }))?.tokenSha256 ?? null;
+export async function clearSetUpToken(db: Db): Promise<void> {
+  await db.setUpToken.deleteMany();
+}
