@@ -1,0 +1,54 @@
+import type { Metadata, Viewport } from "next";
+import localFont from "next/font/local";
+import type { ReactNode } from "react";
+import { SiteFooter } from "./_components/site-footer.tsx";
+import { SiteHeader } from "./_components/site-header.tsx";
+import "./globals.css";
+
+// "optional" with a fall-back cut to the same size: the page never jumps and never flashes.
+const serif = localFont({
+  src: "../node_modules/@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-normal.woff2",
+  weight: "200 900",
+  variable: "--font-serif",
+  display: "optional",
+  adjustFontFallback: "Times New Roman",
+});
+const sans = localFont({
+  src: "../node_modules/@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2",
+  weight: "200 900",
+  variable: "--font-sans",
+  display: "optional",
+  adjustFontFallback: "Arial",
+});
+
+export const metadata: Metadata = {
+  title: { default: "Cupboard Assay", template: "%s – Cupboard Assay" },
+  description:
+    "Everyday objects tested for lead and other metals: one honest number for each part, with how sure we are.",
+};
+
+export const viewport: Viewport = {
+  width: "device-width",
+  initialScale: 1,
+  themeColor: [
+    { media: "(prefers-color-scheme: light)", color: "#f6f7f1" },
+    { media: "(prefers-color-scheme: dark)", color: "#15171a" },
+  ],
+};
+
+export default function RootLayout({ children }: { children: ReactNode }) {
+  return (
+    <html lang="en" className={`${serif.variable} ${sans.variable}`}>
+      <body>
+        <a className="skip-link" href="#content">
+          Skip to the content
+        </a>
+        <SiteHeader />
+        <main id="content" className="page">
+          {children}
+        </main>
+        <SiteFooter />
+      </body>
+    </html>
+  );
+}
