@@ -1,0 +1,40 @@
+import { expect, it } from "vitest";
+import { leadingDecision, resultsByWeight, verdictOf } from "@/lib/publication/leading-decision.ts";
+import { samplePart, sampleSnapshot } from "../support/sample-snapshot.ts";
+
+it("a limit of another quantity never leads", () => {
+  const [result] = samplePart("above").results;
+  expect(leadingDecision(result!)?.limitId).toBe("us-cpsia-lead-100");
+  expect(
+    leadingDecision({ ...result!, decisions: result!.decisions.filter((d) => d.applies === "other-quantity") }),
+  ).toBeNull();
+});
+it("a limit that applies leads over one for reference, however pressing", () => {
+  const [result] = samplePart("below").results;
+  const [own] = result!.decisions;
+  const reference = {
+    ...own!,
+    limitId: "stricter",
+    value: 1,
+    verdict: "above" as const,
+    applies: "for-reference" as const,
+  };
+  expect(leadingDecision({ ...result!, decisions: [reference, own!] })?.limitId).toBe(own!.limitId);
+});
+it("of equal verdicts the lower limit leads", () => {
+  const [result] = samplePart("above").results;
+  const [own] = result!.decisions;
+  const lower = { ...own!, limitId: "lower", value: 90 };
+  expect(leadingDecision({ ...result!, decisions: [own!, lower] })?.limitId).toBe("lower");
+});
+it("the mug leads with its glaze, then what is too close by its share of the limit", () => {
+  const ordered = resultsByWeight(sampleSnapshot());
+  expect(ordered.map((p) => [p.part.id, verdictOf(p)])).toEqual([
+    ["p-glaze-out", "above"],
+    ["p-decal", "too-close"],
+    ["p-rim", "too-close"],
+    ["p-handle", "below"],
+    ["p-flower", "below"],
+    ["p-body", "not-detected"],
+  ]);
+});
