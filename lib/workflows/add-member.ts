@@ -1,0 +1,28 @@
+import { z } from "zod";
+import { addPerson } from "../access/add-person.ts";
+import type { makeAuth } from "../access/auth.ts";
+import { type Person, roles } from "../access/permissions.ts";
+import { requirePermission } from "../access/require-permission.ts";
+import type { Context } from "../platform/context.ts";
+import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { emailTaken } from "../store/people.ts";
+
+export const memberInput = z.object({
+  name: z.string().trim().min(1).max(120),
+  email: z.email(),
+  password: z.string().min(10).max(128),
+  role: z.enum(roles),
+});
+
+/** The owner adds somebody who can sign in. */
+export async function addMemberWorkflow(
+  context: Context & { auth: ReturnType<typeof makeAuth> },
+  input: z.input<typeof memberInput>,
+): Promise<Outcome<Person>> {
+  const permitted = requirePermission(context.person, "manage-people");
+  if (!permitted.ok) return permitted;
+  const fields = memberInput.parse(input);
+  if (await emailTaken(context.db, fields.email))
+    return refused({ code: "email-taken", where: { field: "email" }, found: fields.email });
+  return done(await addPerson(context.auth, fields));
+}

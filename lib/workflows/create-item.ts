@@ -1,0 +1,78 @@
+import { z } from "zod";
+import { requirePermission } from "../access/require-permission.ts";
+import type { Context } from "../platform/context.ts";
+import { readGtin } from "../quantity/gtin.ts";
+import { ageGroups, itemCategories } from "../quantity/item-words.ts";
+import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
+import { inTransaction } from "../store/database.ts";
+import { createItem, findItem, type ItemFields, type ItemRecord, slugTaken, updateItem } from "../store/items.ts";
+
+const text = (max: number) => z.string().trim().max(max);
+
+export const itemInput = z.object({
+  name: text(120).min(1),
+  aliases: z.array(text(120)).max(20).default([]),
+  marks: text(1000).default(""),
+  maker: text(120).nullable().default(null),
+  gtin: text(40).nullable().default(null),
+  category: z.enum(itemCategories),
+  ageGroup: z.enum(ageGroups),
+  foodContact: z.boolean().default(false),
+  mouthable: z.boolean().default(false),
+  description: text(4000).default(""),
+});
+export type ItemInput = z.input<typeof itemInput>;
+
+/** The address of an item's page: its name in plain letters; a number is added where the name is taken. */
+export function slugOf(name: string): string {
+  const plain = name
+    .normalize("NFKD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .replace(/ß/g, "ss")
+    .replace(/[^a-z0-9]+/g, "-");
+  return plain.replace(/^-+|-+$/g, "").slice(0, 80) || "item";
+}
+
+function gtinProblem(gtin: string | null): Problem | null {
+  if (gtin === null || gtin === "") return null;
+  const read = readGtin(gtin);
+  if (read.state === "ok") return null;
+  const where = { field: "gtin" };
+  return read.state === "not-a-code"
+    ? { code: "gtin-not-a-code", where, found: read.found, allowed: "8, 12, 13 or 14 digits" }
+    : { code: "gtin-check-digit", where, found: read.found, allowed: read.expected };
+}
+
+function normalised(input: ItemInput): Outcome<ItemFields> {
+  const fields = itemInput.parse(input);
+  const problem = gtinProblem(fields.gtin);
+  if (problem) return refused(problem);
+  const gtin = fields.gtin ? readGtin(fields.gtin) : null;
+  return done({ ...fields, gtin: gtin?.state === "ok" ? gtin.gtin : null });
+}
+
+export async function createItemWorkflow(context: Context, input: ItemInput): Promise<Outcome<ItemRecord>> {
+  const permitted = requirePermission(context.person, "edit-item");
+  if (!permitted.ok) return permitted;
+  const fields = normalised(input);
+  if (!fields.ok) return fields;
+  return inTransaction(context.db, async (tx) => {
+    const base = slugOf(fields.value.name);
+    let slug = base;
+    for (let n = 2; await slugTaken(tx, slug); n += 1) slug = `${base}-${n}`;
+    return done(await createItem(tx, { ...fields.value, slug, createdById: permitted.value.id }));
+  });
+}
+
+/** Changes what an item is called and described as. A published page keeps its words until a new revision. */
+export async function editItemWorkflow(context: Context, id: string, input: ItemInput): Promise<Outcome<ItemRecord>> {
+  const permitted = requirePermission(context.person, "edit-item");
+  if (!permitted.ok) return permitted;
+  const fields = normalised(input);
+  if (!fields.ok) return fields;
+  return inTransaction(context.db, async (tx) => {
+    if (!(await findItem(tx, id))) return refused({ code: "unknown-item", found: id });
+    return done(await updateItem(tx, id, fields.value));
+  });
+}

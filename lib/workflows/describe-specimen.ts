@@ -1,0 +1,58 @@
+import { z } from "zod";
+import { requirePermission } from "../access/require-permission.ts";
+import type { Context } from "../platform/context.ts";
+import { materials } from "../quantity/item-words.ts";
+import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { inTransaction } from "../store/database.ts";
+import { addComponent, addSpecimen, type ComponentRecord, findItem, itemIdOfSpecimen } from "../store/items.ts";
+
+const text = (max: number) => z.string().trim().max(max);
+const positive = z.number().positive().finite().nullable().default(null);
+
+export const specimenInput = z.object({
+  label: text(120).min(1),
+  howGot: text(400).min(1),
+  whoPaid: text(200).min(1),
+  gotOn: z.iso.date().nullable().default(null),
+  dateCode: text(120).nullable().default(null),
+  condition: text(400).nullable().default(null),
+});
+export const componentInput = z.object({
+  name: text(120).min(1),
+  material: z.enum(materials),
+  form: z.enum(["bulk", "coating"]),
+  accessible: z.boolean().default(true),
+  thicknessMm: positive,
+  areaCm2: positive,
+  massG: positive,
+});
+
+/** Adds one physical unit of an item: what was in the tester's hands and how it was got. */
+export async function addSpecimenWorkflow(
+  context: Context,
+  itemId: string,
+  input: z.input<typeof specimenInput>,
+): Promise<Outcome<string>> {
+  const permitted = requirePermission(context.person, "edit-item");
+  if (!permitted.ok) return permitted;
+  const fields = specimenInput.parse(input);
+  return inTransaction(context.db, async (tx) => {
+    if (!(await findItem(tx, itemId))) return refused({ code: "unknown-item", found: itemId });
+    return done(await addSpecimen(tx, itemId, fields));
+  });
+}
+
+/** Adds one material part of a specimen. */
+export async function addComponentWorkflow(
+  context: Context,
+  specimenId: string,
+  input: z.input<typeof componentInput>,
+): Promise<Outcome<ComponentRecord>> {
+  const permitted = requirePermission(context.person, "edit-item");
+  if (!permitted.ok) return permitted;
+  const fields = componentInput.parse(input);
+  return inTransaction(context.db, async (tx) => {
+    if (!(await itemIdOfSpecimen(tx, specimenId))) return refused({ code: "unknown-specimen", found: specimenId });
+    return done(await addComponent(tx, specimenId, fields));
+  });
+}

@@ -1,0 +1,42 @@
+import { randomBytes, timingSafeEqual } from "node:crypto";
+import { z } from "zod";
+import { addPerson } from "../access/add-person.ts";
+import type { makeAuth } from "../access/auth.ts";
+import type { Person } from "../access/permissions.ts";
+import { sha256 } from "../platform/sha256.ts";
+import { done, type Outcome, refused } from "../quantity/problem.ts";
+import type { Database } from "../store/database.ts";
+import { clearSetUpToken, ownerExists, setUpTokenHash, writeSetUpToken } from "../store/people.ts";
+
+type Auth = ReturnType<typeof makeAuth>;
+
+/** At a start without an owner: a new one-time token, of which only the hash is kept. Null where an owner exists. */
+export async function offerSetUp(db: Database): Promise<string | null> {
+  if (await ownerExists(db)) return null;
+  const token = randomBytes(16).toString("hex");
+  await writeSetUpToken(db, sha256(token));
+  return token;
+}
+
+export const ownerInput = z.object({
+  token: z.string().trim(),
+  name: z.string().trim().min(1).max(120),
+  email: z.email(),
+  password: z.string().min(10).max(128),
+});
+
+/** Makes the first owner, once, for whoever can read the terminal the token was printed in. */
+export async function setUpOwner(
+  context: { db: Database; auth: Auth },
+  input: z.input<typeof ownerInput>,
+): Promise<Outcome<Person>> {
+  const { token, ...person } = ownerInput.parse(input);
+  const { db, auth } = context;
+  if (await ownerExists(db)) return refused({ code: "owner-exists" });
+  const expected = await setUpTokenHash(db);
+  const matches = expected !== null && timingSafeEqual(Buffer.from(sha256(token)), Buffer.from(expected));
+  if (!matches) return refused({ code: "wrong-token", where: { field: "token" } });
+  // Spent before the account is made: two requests at once cannot both use it.
+  await clearSetUpToken(db);
+  return done(await addPerson(auth, { ...person, role: "owner" }));
+}
