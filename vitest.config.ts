@@ -5,5 +5,10 @@ const root = fileURLToPath(new URL(".", import.meta.url));
 
 export default defineConfig({
   resolve: { alias: [{ find: /^@\//, replacement: `${root}/` }] },
-  test: { include: ["tests/**/*.test.{ts,tsx}"], exclude: ["tests/browser/**"], testTimeout: 30_000 },
+  test: {
+    include: ["tests/**/*.test.{ts,tsx}"],
+    exclude: ["tests/browser/**"],
+    globalSetup: ["tests/support/base-database.ts"],
+    testTimeout: 30_000,
+  },
 });

@@ -1,0 +1,20 @@
+// npm test: installs what is missing, then lint, types, every test, and the browser tests over a real build.
+import { prepare } from "./prepare.mjs";
+
+await prepare();
+const { finish, lint, types, vitest } = await import("./steps.mjs");
+const results = [lint(), types(), vitest("Unit, published-source, property and integration tests", [])];
+const { findChromium } = await import("./find-chromium.mjs");
+let chromium;
+try {
+  chromium = await findChromium();
+} catch (error) {
+  console.log(`Browser tests: ${error.message}`);
+  results.push({ passed: 0, failed: 1 });
+}
+if (chromium) {
+  const { build } = await import("./build.mjs");
+  build();
+  results.push(vitest("Browser tests", ["--config", "vitest.browser.config.ts"], { CHROMIUM_PATH: chromium }));
+}
+finish(results);
