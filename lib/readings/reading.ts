@@ -1,7 +1,7 @@
 import type { QuantityKind } from "../quantity/kinds.ts";
+import type { WrittenNumber } from "../quantity/written-number.ts";
 
-/** A number as the file wrote it. The text is kept for ever; `value` is what it means in the unit written. */
-export type WrittenNumber = { text: string; value: number; decimals: number };
+export type { WrittenNumber } from "../quantity/written-number.ts";
 
 /**
  * One element's result in one shot, in the unit the file wrote. Conversion to the canonical unit is step 0 of

@@ -1,0 +1,44 @@
+/** Q(τ²) = Σ wᵢ(xᵢ − μ)² with wᵢ = 1/(vᵢ + τ²) and μ the weighted mean, and what comes with it. */
+export type GeneralisedQ = { mean: number; sumW: number; q: number; slope: number; sumW2: number };
+
+/** Q and its slope −dQ/dτ² = Σ wᵢ²(xᵢ − μ)²: the mean is at its optimum, so its own change drops out. */
+export const generalisedQ = (x: ArrayLike<number>, v: ArrayLike<number>, tau2: number): GeneralisedQ => {
+  let sumW = 0;
+  let sumWx = 0;
+  for (let i = 0; i < x.length; i++) {
+    const w = 1 / (v[i]! + tau2);
+    sumW += w;
+    sumWx += w * x[i]!;
+  }
+  const mean = sumWx / sumW;
+  let q = 0;
+  let slope = 0;
+  let sumW2 = 0;
+  for (let i = 0; i < x.length; i++) {
+    const w = 1 / (v[i]! + tau2);
+    const residual = x[i]! - mean;
+    const wr = w * residual;
+    q += wr * residual;
+    slope += wr * wr;
+    sumW2 += w * w;
+  }
+  return { mean, sumW, q, slope, sumW2 };
+};
+
+/**
+ * τ² ≥ 0 with Q(τ²) = target, or 0 where Q(0) is at or below it.
+ *
+ * With contrasts of the readings Q = Σ bᵢ²/(mᵢ + τ²), so 1/Q is concave and rising: Newton on 1/Q from τ² = 0 climbs to the
+ * root without ever passing it, and takes one step where all u are equal.
+ */
+export const tau2AtQ = (x: ArrayLike<number>, v: ArrayLike<number>, target: number): number => {
+  let tau2 = 0;
+  for (let i = 0; i < 200; i++) {
+    const { q, slope } = generalisedQ(x, v, tau2);
+    if (!(q > target)) return tau2;
+    const step = (q * (q / target - 1)) / slope;
+    tau2 += step;
+    if (step <= 4e-16 * tau2) return tau2;
+  }
+  return tau2;
+};
