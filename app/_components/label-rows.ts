@@ -1,0 +1,86 @@
+import { fitText, textWidth } from "./text-width.ts";
+
+/**
+ * Labels over (or under) a line, each tied to a place on it by a leader, put into as few rows as keep them apart.
+ * Places are fractions of the width and offsets are px, so a layout made for the narrowest width holds at every wider
+ * one: within a row labels keep the order of their places, so the gaps between them can only grow.
+ */
+export type LabelWish = {
+  id: string;
+  at: number;
+  text: string /** "beside" the leader or "centred" on it */;
+  put: "beside" | "centred";
+};
+export type PlacedLabel = { id: string; at: number; text: string; dx: number; width: number; row: number };
+
+const gap = 8;
+const clearOfLeader = 4;
+
+type Box = { left: number; right: number };
+const box = (label: { at: number; dx: number; width: number }, width: number): Box => {
+  const left = label.at * width + label.dx;
+  return { left, right: left + label.width };
+};
+
+/** Offsets to try, the best first: all of them inside the width. */
+function offsets(wish: LabelWish, size: number, width: number): number[] {
+  const x = wish.at * width;
+  const inside = (left: number): boolean => left >= 0 && left + size <= width;
+  const tries = wish.put === "beside" ? [clearOfLeader, -size - clearOfLeader] : [-size / 2];
+  const fitting = tries.filter((dx) => inside(x + dx));
+  const clamped = Math.min(Math.max(x - size / 2, 0), width - size) - x;
+  return fitting.length ? fitting : [clamped];
+}
+
+/** How many leaders would run through a label put so; the label's own leader through labels nearer the line counts too. */
+function crossings(candidate: PlacedLabel, placed: PlacedLabel[], width: number): number {
+  const own = box(candidate, width);
+  const x = candidate.at * width;
+  return placed.filter((other) => {
+    const theirs = box(other, width);
+    const otherX = other.at * width;
+    const throughMe = other.row > candidate.row && otherX > own.left && otherX < own.right;
+    const throughThem = candidate.row > other.row && x > theirs.left && x < theirs.right;
+    return throughMe || throughThem;
+  }).length;
+}
+
+const clashes = (candidate: PlacedLabel, placed: PlacedLabel[], width: number): boolean =>
+  placed.some((other) => {
+    if (other.row !== candidate.row) return false;
+    const [a, b] = [box(candidate, width), box(other, width)];
+    const [first, second] = candidate.at <= other.at ? [a, b] : [b, a];
+    return first.right + gap > second.left;
+  });
+
+function placeInOrder(wishes: LabelWish[], width: number, fontSize: number): { placed: PlacedLabel[]; cost: number } {
+  const placed: PlacedLabel[] = [];
+  let cost = 0;
+  for (const wish of wishes) {
+    const text = fitText(wish.text, fontSize, width);
+    const size = Math.min(textWidth(text, fontSize), width);
+    let best: { label: PlacedLabel; cost: number } | null = null;
+    for (let row = 0; row <= placed.length; row++)
+      for (const dx of offsets(wish, size, width)) {
+        const label = { id: wish.id, at: wish.at, text, dx, width: size, row };
+        if (clashes(label, placed, width)) continue;
+        const price = row + 4 * crossings(label, placed, width) + (dx < 0 ? 0.1 : 0);
+        if (best === null || price < best.cost) best = { label, cost: price };
+      }
+    if (best !== null) {
+      placed.push(best.label);
+      cost += best.cost;
+    }
+  }
+  return { placed, cost };
+}
+
+/** Places every label; row 0 is next to the line. Several orders are tried and the one with the fewest rows and crossings kept. */
+export function placeLabels(wishes: readonly LabelWish[], width: number, fontSize: number): PlacedLabel[] {
+  const up = [...wishes].sort((a, b) => a.at - b.at);
+  const half = width / 2;
+  const inward = [...up].sort((a, b) => Math.abs(b.at * width - half) - Math.abs(a.at * width - half));
+  const orders = [[...up].reverse(), up, inward, [...inward].reverse()];
+  const tries = orders.map((order) => placeInOrder(order, width, fontSize));
+  return tries.reduce((best, each) => (each.cost < best.cost ? each : best)).placed;
+}
