@@ -1,9 +1,29 @@
 // The face of the pure rooms for whoever uses them as a library: these names and nothing else.
+
+export { solidVolume } from "./amounts/solid-volume.ts";
 export { guardBand } from "./limits/guard-band.ts";
 export { probabilityAbove } from "./limits/probability-above.ts";
 export { roundToUncertainty } from "./quantity/round-to-uncertainty.ts";
+export { algorithmA } from "./statistics/algorithm-a.ts";
+export { cochran } from "./statistics/cochran.ts";
 export { combine } from "./statistics/combine.ts";
 export { coverageFactor } from "./statistics/coverage-factor.ts";
+export { cusum } from "./statistics/cusum.ts";
+export { dixon } from "./statistics/dixon.ts";
+export { ewma } from "./statistics/ewma.ts";
+export { generalizedEsd } from "./statistics/generalized-esd.ts";
+export { grubbs } from "./statistics/grubbs.ts";
+export { huberProposal2 } from "./statistics/huber-proposal-2.ts";
+export { individualsChart } from "./statistics/individuals-chart.ts";
+export { inversePrediction } from "./statistics/inverse-prediction.ts";
 export { medianMad } from "./statistics/median-mad.ts";
+export { multirule } from "./statistics/multirule.ts";
+export { nestedAnova } from "./statistics/nested-anova.ts";
+export { oneWayAnova } from "./statistics/one-way-anova.ts";
 export { randomEffects } from "./statistics/random-effects.ts";
+export { repeatability } from "./statistics/repeatability.ts";
+export { scores } from "./statistics/scores.ts";
+export { weightedLine } from "./statistics/weighted-line.ts";
 export { weightedMean } from "./statistics/weighted-mean.ts";
+export { xbarChart } from "./statistics/xbar-chart.ts";
+export { york } from "./statistics/york.ts";

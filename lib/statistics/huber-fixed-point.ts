@@ -1,0 +1,36 @@
+import { moments } from "./moments.ts";
+
+/** Where the shared iteration ended: location and scale at the fixed point, and how many rounds it took. */
+export type HuberFixedPoint = { mean: number; sd: number; iterations: number };
+
+const ROUND_LIMIT = 100_000;
+
+/**
+ * The iteration Algorithm A and Huber's proposal 2 share: values beyond `mean ± clip·sd` are moved to that edge, then
+ * mean = average of the moved values, sd = √(Σ(moved − mean)²/(n − 1))·`scale`, until neither changes by more than a
+ * few units of the last digit. It converges linearly, and slowly when one value in four is an outlier, hence the limit
+ * of 100,000 rounds: stopping after 30 can be far off. Works on deviations from the start so that a large offset costs
+ * no digits.
+ */
+export function huberFixedPoint(
+  values: readonly number[],
+  start: { mean: number; sd: number },
+  rule: { clip: number; scale: number },
+): HuberFixedPoint {
+  const deviations = values.map((value) => value - start.mean);
+  let mean = 0;
+  let sd = start.sd;
+  let iterations = 0;
+  while (iterations < ROUND_LIMIT) {
+    iterations += 1;
+    const reach = rule.clip * sd;
+    const moved = deviations.map((d) => Math.min(Math.max(d, mean - reach), mean + reach));
+    const next = moments(moved);
+    const nextSd = next.sd * rule.scale;
+    const change = Math.max(Math.abs(next.mean - mean), Math.abs(nextSd - sd));
+    mean = next.mean;
+    sd = nextSd;
+    if (change <= 4 * Number.EPSILON * (Math.abs(mean) + sd)) break;
+  }
+  return { mean: start.mean + mean, sd, iterations };
+}
