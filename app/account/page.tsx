@@ -1,0 +1,36 @@
+import type { Metadata } from "next";
+import { redirect } from "next/navigation";
+import { Actions, Button, ButtonLink } from "@/app/_components/button.tsx";
+import { Warning } from "@/app/_components/warning.tsx";
+import { currentPerson } from "@/lib/access/current-person.ts";
+import { may } from "@/lib/access/permissions.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import { problemSentence } from "@/lib/wording/problems.ts";
+import { signOut } from "./sign-in/actions.ts";
+
+export const metadata: Metadata = { title: "Your account", robots: { index: false } };
+
+export default async function AccountPage({ searchParams }: { searchParams: Promise<{ refused?: string }> }) {
+  const person = await currentPerson();
+  if (!person) redirect(paths.signIn());
+  const { refused } = await searchParams;
+  return (
+    <>
+      <h1>{person.name}</h1>
+      {refused ? <Warning>{problemSentence({ code: "not-allowed", where: { field: refused } })}</Warning> : null}
+      <p>
+        Signed in as {person.role}, {person.email}.
+      </p>
+      <Actions>
+        {may(person, "see-bench").yes ? <ButtonLink href={paths.bench()}>To the bench</ButtonLink> : null}
+        {may(person, "see-review").yes ? <ButtonLink href={paths.review()}>To the review desk</ButtonLink> : null}
+        {may(person, "manage-people").yes ? <ButtonLink href={paths.people()}>People</ButtonLink> : null}
+      </Actions>
+      <form action={signOut}>
+        <Button type="submit" kind="quiet">
+          Sign out
+        </Button>
+      </form>
+    </>
+  );
+}

@@ -1,0 +1,53 @@
+import type { Metadata } from "next";
+import { ActionForm } from "@/app/_components/action-form.tsx";
+import { DataTable } from "@/app/_components/data-table.tsx";
+import { SelectField, TextField } from "@/app/_components/field.tsx";
+import { requirePerson } from "@/lib/access/require-person.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import { database } from "@/lib/store/database.ts";
+import { listPeople } from "@/lib/store/people.ts";
+import { addMember } from "./actions.ts";
+
+export const metadata: Metadata = { title: "People", robots: { index: false } };
+
+const roleChoices = [
+  { value: "tester", label: "Tester: loads readings, publishes items" },
+  { value: "reviewer", label: "Reviewer: reads before publishing" },
+  { value: "owner", label: "Owner: all of it, and people" },
+];
+
+export default async function PeoplePage() {
+  await requirePerson("manage-people", paths.people());
+  const people = await listPeople(database());
+  return (
+    <>
+      <h1>People</h1>
+      <DataTable
+        caption="Who can sign in"
+        rows={people}
+        rowKey={(p) => p.id}
+        columns={[
+          { key: "name", head: "Name", cell: (p) => p.name },
+          { key: "email", head: "E-mail", cell: (p) => p.email },
+          { key: "role", head: "Role", cell: (p) => p.role },
+        ]}
+      />
+      <h2>Add somebody</h2>
+      <ActionForm action={addMember} submit="Add">
+        <TextField name="name" label="Name" required width={32} />
+        <TextField name="email" label="E-mail" type="email" required width={32} />
+        <TextField
+          name="password"
+          label="First password"
+          hint="At least 10 characters; tell it to them in person"
+          type="password"
+          minLength={10}
+          required
+          width={32}
+          autoComplete="new-password"
+        />
+        <SelectField name="role" label="Role" choices={roleChoices} defaultValue="tester" />
+      </ActionForm>
+    </>
+  );
+}
