@@ -1,0 +1,97 @@
+import type { ScenarioStandard } from "./scenario-types.ts";
+
+/** Check standards of the invented shelf. No such reference materials exist; U is expanded with k = 2. */
+export const standards: ScenarioStandard[] = [
+  {
+    key: "slate",
+    name: "Slate blank",
+    matrix: "fused silica disc, 40 mm, 6 mm thick",
+    material: "glass",
+    quantity: "bulk-mass-fraction",
+    unit: "mg/kg",
+    certified: [
+      { element: "Pb", value: null, U: 1, k: 2 },
+      { element: "Cd", value: null, U: 1, k: 2 },
+      { element: "As", value: null, U: 1, k: 2 },
+      { element: "Sb", value: null, U: 2, k: 2 },
+    ],
+    certificate: "Invented certificate SLATE-3. Values are upper bounds.",
+    expires: "2029-06-30",
+    readings: [
+      { file: "shelf-a-2026-09-12.csv", sample: "CHECK Slate blank" },
+      { file: "shelf-a-2026-09-19.csv", sample: "CHECK Slate blank" },
+    ],
+  },
+  {
+    key: "rowan",
+    name: "Rowan tile",
+    matrix: "glazed tile, leaded glaze 0.4 mm over white body",
+    material: "glaze",
+    quantity: "bulk-mass-fraction",
+    unit: "mg/kg",
+    certified: [
+      { element: "Pb", value: 5150, U: 180, k: 2 },
+      { element: "Cd", value: 940, U: 44, k: 2 },
+      { element: "Sb", value: 260, U: 24, k: 2 },
+    ],
+    certificate: "Invented certificate ROWAN-1.",
+    expires: "2028-03-31",
+    readings: [
+      { file: "shelf-a-2026-09-12.csv", sample: "CHECK Rowan tile" },
+      { file: "shelf-a-2026-09-19.csv", sample: "CHECK Rowan tile" },
+    ],
+  },
+  {
+    key: "amber",
+    name: "Amber disc",
+    matrix: "polyethylene disc, 40 mm, 13 mm thick",
+    material: "other-plastic",
+    quantity: "bulk-mass-fraction",
+    unit: "mg/kg",
+    certified: [
+      { element: "Pb", value: 102, U: 4.2, k: 2 },
+      { element: "Cd", value: 96, U: 4.6, k: 2 },
+      { element: "Cr", value: 115, U: 6, k: 2 },
+      { element: "Br", value: 210, U: 9, k: 2 },
+    ],
+    certificate: "Invented certificate AMBER-7.",
+    expires: "2027-12-31",
+    readings: [
+      { file: "shelf-a-2026-09-19.csv", sample: "CHECK Amber disc" },
+      { file: "pruefbuch-b-2026-10-03.csv", sample: "Kontrolle Amber" },
+      { file: "carnet-c-2026-10-17.tsv", sample: "Étalon Amber" },
+      { file: "ugly-day.csv", sample: "check Amber" },
+    ],
+  },
+  {
+    key: "copper-linden",
+    name: "Copper linden bar",
+    matrix: "cast leaded brass bar, 30 × 30 × 12 mm",
+    material: "brass",
+    quantity: "bulk-mass-fraction",
+    unit: "mg/kg",
+    certified: [
+      { element: "Pb", value: 24600, U: 520, k: 2 },
+      { element: "Sn", value: 3100, U: 140, k: 2 },
+      { element: "Cu", value: 592000, U: 5200, k: 2 },
+    ],
+    certificate: "Invented certificate LINDEN-2.",
+    expires: "2030-01-31",
+    readings: [{ file: "pruefbuch-b-2026-10-03.csv", sample: "Kontrolle Kupferlinde" }],
+  },
+  {
+    key: "fern",
+    name: "Fern film",
+    matrix: "single paint film on polyester sheet, 0.06 mm",
+    material: "paint",
+    quantity: "coating-areal",
+    unit: "mg/cm²",
+    certified: [
+      { element: "Pb", value: 0.0214, U: 0.0009, k: 2 },
+      { element: "Cr", value: 0.0098, U: 0.0006, k: 2 },
+    ],
+    certificate: "Invented certificate FERN-4.",
+    expires: "2028-09-30",
+    readings: [{ file: "carnet-c-2026-10-24.tsv", sample: "Étalon Fougère" }],
+  },
+];
