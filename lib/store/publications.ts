@@ -1,10 +1,13 @@
 import type { LogEntry } from "../publication/snapshot.ts";
 import type { ReconcileResult } from "../reconcile/types.ts";
 import type { Db } from "./database.ts";
+import { entryOf } from "./published.ts";
 
 /** Writing of snapshots, reported values and reviews. Reading of published snapshots is in published.ts. */
-export async function logHead(db: Db): Promise<{ seq: number; hash: string } | null> {
-  return db.publication.findFirst({ orderBy: { seq: "desc" }, select: { seq: true, hash: true } });
+/** The newest entry of the log, which the next one chains to. */
+export async function lastEntry(db: Db): Promise<LogEntry | null> {
+  const row = await db.publication.findFirst({ orderBy: { seq: "desc" }, omit: { snapshot: true } });
+  return row ? entryOf(row) : null;
 }
 
 export async function nextRevision(db: Db, slug: string): Promise<number> {

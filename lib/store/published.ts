@@ -6,7 +6,7 @@ export type PublishedItem = { snapshot: Snapshot; json: string; sha256: string; 
 
 type Row = Awaited<ReturnType<Db["publication"]["findFirstOrThrow"]>>;
 
-const entryOf = (row: Omit<Row, "snapshot">): LogEntry => ({
+export const entryOf = (row: Omit<Row, "snapshot">): LogEntry => ({
   seq: row.seq,
   slug: row.slug,
   revision: row.revision,

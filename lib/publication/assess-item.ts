@@ -1,0 +1,101 @@
+import { decisionsFor } from "../limits/decisions-for.ts";
+import type { Subject } from "../limits/types.ts";
+import { type PartReading, partInputs } from "../reconcile/part-inputs.ts";
+import { reconcile } from "../reconcile/reconcile.ts";
+import type { ReconcileResult } from "../reconcile/types.ts";
+import type { WorkingPart, WorkingReading, WorkingResult, WorkingSpecimen } from "./build-snapshot.ts";
+import { canonicalJson, type Sha256 } from "./canonical-json.ts";
+import type { Snapshot } from "./snapshot.ts";
+
+/** A reading as the bench holds it: enough to reconcile, and to walk back to its file. */
+export type AssessReading = PartReading & {
+  componentId: string;
+  file: string | null; // SHA-256 of the raw file
+  row: number | null;
+  number: string | null;
+  takenAtText: string | null;
+};
+
+export type AssessPart = Omit<WorkingPart, "results">;
+export type AssessInput = {
+  item: Snapshot["item"];
+  specimens: (Omit<WorkingSpecimen, "parts"> & { parts: AssessPart[] })[];
+  readings: AssessReading[];
+  /** ISO date of the last shot; null where no reading carries a time. */
+  testDay: string | null;
+  today: string;
+};
+
+export type AssessedResult = WorkingResult & { mode: string | null };
+export type AssessedPart = AssessPart & { results: AssessedResult[] };
+export type AssessedItem = {
+  specimens: (Omit<WorkingSpecimen, "parts"> & { parts: AssessedPart[] })[];
+  /** Digest of everything the figures and words rest on; an approval is bound to it. */
+  inputsDigest: string;
+};
+
+/**
+ * Every part of an item through the whole flow: its readings reconciled element by element, and each result held
+ * beside the limits in force on the test's day and today. Pure: the same input gives the same answer.
+ *
+ * The digest is SHA-256 over the canonical JSON of the item's words, the parts and every result's own inputs digest,
+ * so that any change of a reading, a spot, a setting aside, a part or a word moves it.
+ */
+export function assessItem(input: AssessInput, hash: Sha256): AssessedItem {
+  const byPart = new Map<string, AssessReading[]>();
+  for (const reading of input.readings)
+    byPart.set(reading.componentId, [...(byPart.get(reading.componentId) ?? []), reading]);
+  const specimens = input.specimens.map((specimen) => ({
+    ...specimen,
+    parts: specimen.parts.map((part) => ({
+      ...part,
+      results: resultsOf(part, byPart.get(part.id) ?? [], input, hash),
+    })),
+  }));
+  const digests = specimens.map(({ parts, ...specimen }) => ({
+    ...specimen,
+    parts: parts.map(({ results, ...part }) => ({ ...part, results: results.map((r) => r.reconciled.inputsDigest) })),
+  }));
+  return { specimens, inputsDigest: hash(canonicalJson({ item: input.item, specimens: digests })) };
+}
+
+function resultsOf(part: AssessPart, readings: AssessReading[], input: AssessInput, hash: Sha256): AssessedResult[] {
+  const byId = new Map(readings.map((r) => [r.id, r]));
+  const reconciled = partInputs(part, readings).map(({ mode, input: one, resultOf }) => ({
+    mode,
+    result: reconcile(one, hash),
+    readings: [...resultOf].map(([id, result]): WorkingReading => {
+      const { componentId: _, instrument: __, results: ___, ...reading } = byId.get(id)!;
+      return { ...reading, result };
+    }),
+  }));
+  const decided = decideAll(
+    part,
+    input,
+    reconciled.map((r) => r.result),
+  );
+  return reconciled.map(({ mode, result, readings: rows }, i) => ({
+    mode,
+    reconciled: result,
+    decisions: decided[i] ?? [],
+    readings: rows,
+  }));
+}
+
+function decideAll(part: AssessPart, input: AssessInput, results: ReconcileResult[]) {
+  const { item } = input;
+  const subject: Subject = {
+    category: item.category,
+    ageGroup: item.ageGroup as Subject["ageGroup"],
+    foodContact: item.foodContact,
+    mouthable: item.mouthable,
+    material: part.material,
+    form: part.form,
+    accessible: part.accessible,
+    madeOn: null,
+  };
+  const decisions = decisionsFor(subject, results, { testDay: input.testDay ?? input.today, today: input.today });
+  return results.map((result) =>
+    decisions.filter((d) => d.element === result.element || (d.element ?? "").split("+").includes(result.element)),
+  );
+}
