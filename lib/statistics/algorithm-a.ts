@@ -1,13 +1,13 @@
 import { requireNumbers } from "./checks.ts";
 import { huberFixedPoint } from "./huber-fixed-point.ts";
-import { medianOf, rawMad } from "./median-and-mad.ts";
+import { medianMad } from "./median-mad.ts";
 
 export type AlgorithmA = {
   /** Robust mean x*, unit of x. */
   mean: number;
   /** Robust standard deviation s*, unit of x. */
   sd: number;
-  /** Rounds until x* and s* stood still. */
+  /** Rounds until neither changed by more than 1e-15 of itself; rounding can move the count by one. */
   iterations: number;
   /** True where half the values or more are equal: the starting s* is 0 and the algorithm says nothing about spread. */
   degenerate: boolean;
@@ -29,8 +29,8 @@ export type AlgorithmA = {
  */
 export function algorithmA(x: readonly number[]): AlgorithmA {
   requireNumbers("x", x, 2);
-  const median = medianOf(x);
-  const start = 1.483 * rawMad(x, median);
+  const { median, mad } = medianMad(x);
+  const start = 1.483 * mad;
   if (start === 0) return { mean: median, sd: 0, iterations: 1, degenerate: true };
   const end = huberFixedPoint(x, { mean: median, sd: start }, { clip: 1.5, scale: 1.134 });
   return { ...end, degenerate: false };

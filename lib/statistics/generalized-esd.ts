@@ -52,7 +52,7 @@ export function generalizedEsd(
     const distance = (place: number) => Math.abs((left[place] as { value: number }).value - mean);
     for (let place = 1; place < left.length; place++) if (distance(place) > distance(farthest)) farthest = place;
     const r = distance(farthest) / sd;
-    const [taken] = left.splice(farthest, 1) as [{ index: number }];
+    const taken = left.splice(farthest, 1)[0] as { index: number };
     steps.push({ index: taken.index, r, lambda: esdCritical(n, i, alpha) });
   }
   const last = steps.findLastIndex((step) => step.r > step.lambda);

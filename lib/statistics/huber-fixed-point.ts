@@ -4,11 +4,12 @@ import { moments } from "./moments.ts";
 export type HuberFixedPoint = { mean: number; sd: number; iterations: number };
 
 const ROUND_LIMIT = 100_000;
+const STILL = 1e-15;
 
 /**
  * The iteration Algorithm A and Huber's proposal 2 share: values beyond `mean ± clip·sd` are moved to that edge, then
- * mean = average of the moved values, sd = √(Σ(moved − mean)²/(n − 1))·`scale`, until neither changes by more than a
- * few units of the last digit. It converges linearly, and slowly when one value in four is an outlier, hence the limit
+ * mean = average of the moved values, sd = √(Σ(moved − mean)²/(n − 1))·`scale`, until neither changes by more than
+ * 1e-15 of itself. It converges linearly, and slowly when one value in four is an outlier, hence the limit
  * of 100,000 rounds: stopping after 30 can be far off. Works on deviations from the start so that a large offset costs
  * no digits.
  */
@@ -27,10 +28,11 @@ export function huberFixedPoint(
     const moved = deviations.map((d) => Math.min(Math.max(d, mean - reach), mean + reach));
     const next = moments(moved);
     const nextSd = next.sd * rule.scale;
-    const change = Math.max(Math.abs(next.mean - mean), Math.abs(nextSd - sd));
+    const meanStands = Math.abs(next.mean - mean) <= STILL * Math.max(Math.abs(start.mean + next.mean), nextSd);
+    const sdStands = Math.abs(nextSd - sd) <= STILL * nextSd;
     mean = next.mean;
     sd = nextSd;
-    if (change <= 4 * Number.EPSILON * (Math.abs(mean) + sd)) break;
+    if (meanStands && sdStands) break;
   }
   return { mean: start.mean + mean, sd, iterations };
 }

@@ -1,7 +1,7 @@
 import { requireNumbers } from "./checks.ts";
 import { normalUpperTail } from "./distributions.ts";
 import { huberFixedPoint } from "./huber-fixed-point.ts";
-import { medianOf, rawMad } from "./median-and-mad.ts";
+import { medianMad } from "./median-mad.ts";
 import { requirePositive } from "./require-number.ts";
 
 export type HuberProposal2 = {
@@ -28,8 +28,8 @@ export type HuberProposal2 = {
 export function huberProposal2(x: readonly number[], { k = 1.5 }: { k?: number } = {}): HuberProposal2 {
   requireNumbers("x", x, 2);
   requirePositive("k", k);
-  const median = medianOf(x);
-  const start = 1.4826 * rawMad(x, median);
+  const { median, mad } = medianMad(x);
+  const start = 1.4826 * mad;
   if (start === 0) return { mean: median, sd: 0, degenerate: true };
   const end = huberFixedPoint(x, { mean: median, sd: start }, { clip: k, scale: 1 / Math.sqrt(secondMoment(k)) });
   return { mean: end.mean, sd: end.sd, degenerate: false };
