@@ -1,9 +1,11 @@
+// First, so that the order of the layers is told before any component speaks.
+import "./globals.css";
+
 import type { Metadata, Viewport } from "next";
 import localFont from "next/font/local";
 import type { ReactNode } from "react";
 import { SiteFooter } from "./_components/site-footer.tsx";
 import { SiteHeader } from "./_components/site-header.tsx";
-import "./globals.css";
 
 // "optional" with a fall-back cut to the same size: the page never jumps and never flashes.
 const serif = localFont({

@@ -137,7 +137,7 @@ export function stripLayout(input: StripInput, size: StripSize): StripLayout {
   if (!small && middle !== null) underWishes.push({ id: "result", at: middle, text: input.label, put: "centred" });
   if (!small && worst && input.worst)
     underWishes.push({ id: "worst", at: worst.at, text: input.worst.label, put: "centred" });
-  const under = placeLabels(underWishes, width, fontSize);
+  const under = placeLabels(underWishes, width, fontSize, "given");
   const rowsUnder = Math.max(-1, ...under.map((label) => label.row)) + 1;
 
   const y = { top: rowsAbove * row, bar: 0, under: 0, axis: 0 };
@@ -191,6 +191,7 @@ export function stripLayout(input: StripInput, size: StripSize): StripLayout {
           dx: -tick.size / 2,
           width: tick.size,
           row: 0,
+          anchor: "middle" as const,
           kind: "tick" as const,
           y: y.axis + 6 + row - 5,
         })),

@@ -35,6 +35,8 @@ export function IntervalStrip({
 
 const percent = (fraction: number): string => `${Number((fraction * 100).toFixed(3))}%`;
 
+const share = { start: 0, middle: 0.5, end: 1 } as const;
+
 function Drawing({ layout, size }: { layout: StripLayout; size: StripSize }) {
   const { y } = layout;
   return (
@@ -60,7 +62,8 @@ function Drawing({ layout, size }: { layout: StripLayout; size: StripSize }) {
           key={`${label.kind}-${label.id}`}
           className={`${styles.text} ${styles[`${label.kind}Text`] ?? ""}`}
           x={percent(label.at)}
-          dx={Number(label.dx.toFixed(1))}
+          dx={Number((label.dx + label.width * share[label.anchor]).toFixed(1))}
+          textAnchor={label.anchor}
           y={label.y}
           fontSize={label.kind === "tick" ? layout.fontSize - 1 : layout.fontSize}
         >

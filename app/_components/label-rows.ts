@@ -11,7 +11,16 @@ export type LabelWish = {
   text: string /** "beside" the leader or "centred" on it */;
   put: "beside" | "centred";
 };
-export type PlacedLabel = { id: string; at: number; text: string; dx: number; width: number; row: number };
+/** `dx` is from the place to the label's left edge; `anchor` says which of its edges is exact, for the room kept is generous. */
+export type PlacedLabel = {
+  id: string;
+  at: number;
+  text: string;
+  dx: number;
+  width: number;
+  row: number;
+  anchor: "start" | "middle" | "end";
+};
 
 const gap = 8;
 const clearOfLeader = 4;
@@ -62,7 +71,13 @@ function placeInOrder(wishes: LabelWish[], width: number, fontSize: number): { p
     let best: { label: PlacedLabel; cost: number } | null = null;
     for (let row = 0; row <= placed.length; row++)
       for (const dx of offsets(wish, size, width)) {
-        const label = { id: wish.id, at: wish.at, text, dx, width: size, row };
+        const anchor =
+          dx === clearOfLeader
+            ? ("start" as const)
+            : dx === -size - clearOfLeader
+              ? ("end" as const)
+              : ("middle" as const);
+        const label = { id: wish.id, at: wish.at, text, dx, width: size, row, anchor };
         if (clashes(label, placed, width)) continue;
         const price = row + 4 * crossings(label, placed, width) + (dx < 0 ? 0.1 : 0);
         if (best === null || price < best.cost) best = { label, cost: price };
@@ -75,8 +90,17 @@ function placeInOrder(wishes: LabelWish[], width: number, fontSize: number): { p
   return { placed, cost };
 }
 
-/** Places every label; row 0 is next to the line. Several orders are tried and the one with the fewest rows and crossings kept. */
-export function placeLabels(wishes: readonly LabelWish[], width: number, fontSize: number): PlacedLabel[] {
+/**
+ * Places every label; row 0 is next to the line. Several orders are tried and the one with the fewest rows and crossings
+ * kept, unless the order given is to stand: the first label then gets the row next to the line.
+ */
+export function placeLabels(
+  wishes: readonly LabelWish[],
+  width: number,
+  fontSize: number,
+  order: "best" | "given" = "best",
+): PlacedLabel[] {
+  if (order === "given") return placeInOrder([...wishes], width, fontSize).placed;
   const up = [...wishes].sort((a, b) => a.at - b.at);
   const half = width / 2;
   const inward = [...up].sort((a, b) => Math.abs(b.at * width - half) - Math.abs(a.at * width - half));
