@@ -1,10 +1,11 @@
 // The face of the pure rooms for whoever uses them as a library: these names and nothing else.
-
 export { solidVolume } from "./amounts/solid-volume.ts";
 export { guardBand } from "./limits/guard-band.ts";
 export { probabilityAbove } from "./limits/probability-above.ts";
 export { roundToUncertainty } from "./quantity/round-to-uncertainty.ts";
 export { algorithmA } from "./statistics/algorithm-a.ts";
+export { censoredNormal } from "./statistics/censored-normal.ts";
+export { censoredRandomEffects } from "./statistics/censored-random-effects.ts";
 export { cochran } from "./statistics/cochran.ts";
 export { combine } from "./statistics/combine.ts";
 export { coverageFactor } from "./statistics/coverage-factor.ts";
@@ -23,6 +24,7 @@ export { oneWayAnova } from "./statistics/one-way-anova.ts";
 export { randomEffects } from "./statistics/random-effects.ts";
 export { repeatability } from "./statistics/repeatability.ts";
 export { scores } from "./statistics/scores.ts";
+export { upperBoundAllCensored } from "./statistics/upper-bound-all-censored.ts";
 export { weightedLine } from "./statistics/weighted-line.ts";
 export { weightedMean } from "./statistics/weighted-mean.ts";
 export { xbarChart } from "./statistics/xbar-chart.ts";

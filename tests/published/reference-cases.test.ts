@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { roundToUncertainty } from "@/lib/quantity/round-to-uncertainty.ts";
+import { censoredNormal } from "@/lib/statistics/censored-normal.ts";
+import { censoredLogLikelihood, censoredRandomEffects } from "@/lib/statistics/censored-random-effects.ts";
 import { randomEffects } from "@/lib/statistics/random-effects.ts";
+import { upperBoundAllCensored } from "@/lib/statistics/upper-bound-all-censored.ts";
 import { weightedMean } from "@/lib/statistics/weighted-mean.ts";
 import { type Case, casesOfKind, near, nearPair, titleOf } from "./support.ts";
 
@@ -39,6 +42,40 @@ const runners: Record<string, (c: Case) => void> = {
       if (expected.qprofile_empty) expect(hk.tau2Interval).toEqual([0, 0]);
     }
   },
+  "e.censored": ({ inputs, expected, tolerance }) => {
+    for (const log of [false, true]) {
+      const wanted = log ? expected.lognormal : expected.normal;
+      const r = censoredNormal(inputs.value_or_lod, inputs.censored, { log });
+      expect(r.status).toBe("ok");
+      near("mean", r.mean, wanted.mu, tolerance);
+      near("sd", r.sd, wanted.sigma, tolerance);
+      near("seMean", r.seMean, wanted.se_mu, tolerance);
+      nearPair("profile", r.profile, wanted.profile95_mu, tolerance);
+      near("logLikelihood", r.logLikelihood, wanted.loglik, tolerance);
+    }
+  },
+  "e.degenerate": ({ inputs, expected, tolerance }) => {
+    const r = censoredNormal(inputs.value_or_lod, inputs.censored);
+    expect(r.status === "ok").toBe(expected.mle_exists);
+    if (!expected.mle_exists) return expect(r).toMatchObject({ status: "all-censored", mean: null, sd: null });
+    near("mean", r.mean, expected.mu, tolerance);
+    near("sd", r.sd, expected.sigma, tolerance);
+    near("logLikelihood", r.logLikelihood, expected.loglik, tolerance);
+  },
+  "e.likelihood_known_sd": ({ inputs, expected, tolerance }) => {
+    const r = censoredRandomEffects(inputs.value_or_lod, inputs.u, inputs.censored, { level: 0.95, cut: "chi2" });
+    expect(r.status).toBe("ok");
+    near("mean", r.mean, expected.mu, tolerance);
+    near("tau", r.tau, expected.tau, tolerance);
+    expect(r.tauOnBoundary).toBe(expected.tau_on_boundary);
+    nearPair("interval", r.interval, expected.profile95_mu, tolerance);
+    near("logLikelihood", r.logLikelihood, expected.loglik, tolerance);
+    const data = { x: inputs.value_or_lod, v: inputs.u.map((u: number) => u * u), censored: inputs.censored };
+    for (const { mu, tau, loglik } of expected.loglik_at)
+      near(`ℓ(${mu}, ${tau})`, censoredLogLikelihood(data, mu, tau * tau), loglik, tolerance);
+  },
+  "e.all_censored_bound": ({ inputs, expected, tolerance }) =>
+    near("upper", upperBoundAllCensored(inputs.lod, inputs.u).upper, expected.upper95_lrt_one_sided, tolerance),
   "k.rounding": ({ inputs, expected }) => {
     for (const [ties, wanted] of [
       ["half-even", expected.half_even],
