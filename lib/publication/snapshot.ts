@@ -42,6 +42,7 @@ export const snapshotDecision = z.object({
   day: isoDate,
   which: z.enum(["test-day", "today", "both"]),
   checked: z.enum(["verified", "second-hand", "from memory"]),
+  element: z.string().optional(), // the element judged; for a limit on a sum, the substances joined by "+"
 });
 
 export const snapshotResult = z.object({

@@ -155,7 +155,7 @@ const leach: SnapshotDecision = {
   checked: "from memory",
 };
 
-const calibration = "instrument default, stated by the tester; no check-standard session yet";
+const calibration = "instrument-default";
 
 const part = (id: string, name: string, material: string, form: SnapshotPart["form"], results: SnapshotResult[]) => ({
   id,
@@ -200,13 +200,13 @@ const makers: Record<SampleState, () => SnapshotPart> = {
           },
           budget: [
             {
-              code: "scatter",
+              code: "scatter-and-counting",
               value: 411.8620090873221,
               u: 6.353133353424964,
               nu: 2,
               type: "A",
               share: 0.1294614586902532,
-              source: "3 spots, random effects",
+              source: "random-effects",
             },
             {
               code: "calibration",
@@ -254,13 +254,13 @@ const makers: Record<SampleState, () => SnapshotPart> = {
           scatter: { q: 9.084710174129782, df: 2, p: 0.010648299328265751, tau: 3.29675780799604, relative: 0.0358 },
           budget: [
             {
-              code: "scatter",
+              code: "scatter-and-counting",
               value: 92.1069736550837,
               u: 2.1531836293309903,
               nu: 2,
               type: "A",
               share: 0.3778014376972844,
-              source: "3 spots, random effects",
+              source: "random-effects",
             },
             {
               code: "calibration",
@@ -297,13 +297,13 @@ const makers: Record<SampleState, () => SnapshotPart> = {
           scatter: { q: 0.9516964680609087, df: 2, p: 0.621357776057303, tau: 0, relative: 0 },
           budget: [
             {
-              code: "scatter",
+              code: "scatter-and-counting",
               value: 21.955108359133124,
               u: 0.8262339491328653,
               nu: 2,
               type: "A",
               share: 0.6114381597860136,
-              source: "3 spots, random effects",
+              source: "random-effects",
             },
             {
               code: "calibration",
@@ -365,7 +365,7 @@ const makers: Record<SampleState, () => SnapshotPart> = {
           state: "not-quantified",
           model: "none",
           upperBound: 19.4,
-          stated: { value: "", U: null, interval: null, below: "19" },
+          stated: { value: "", U: null, interval: null, below: null },
           flags: ["mixed-detection", "near-detection-limit", "check-missing"],
           decisions: [
             {
@@ -403,13 +403,13 @@ const makers: Record<SampleState, () => SnapshotPart> = {
           scatter: { q: 141.7, df: 4, p: 1.2e-29, tau: 33.8, relative: 0.33 },
           budget: [
             {
-              code: "scatter",
+              code: "scatter-and-counting",
               value: 102.3,
               u: 15.1,
               nu: 4,
               type: "A",
               share: 0.9614,
-              source: "5 spots, lognormal",
+              source: "lognormal",
             },
             { code: "calibration", value: null, u: 3.07, nu: null, type: "B", share: 0.0386, source: calibration },
           ],

@@ -1,0 +1,16 @@
+import { allowedText, type ProblemWords, quoted } from "./problem-sentence.ts";
+
+/** Who is asking, and what they may do. */
+export const accessProblems: ProblemWords = {
+  "not-signed-in": () => "Please sign in first. Your work is not lost: after signing in you come back to this page.",
+  "not-allowed": () => "Your role does not allow this. Ask the owner of this registry if you need it.",
+  "own-readings": () => "You took or loaded these readings yourself, so someone else has to review them.",
+  "wrong-sign-in": () => "That e-mail address and password do not go together. Check both and try again.",
+  "wrong-token": () =>
+    "That set-up token is not the right one. Copy it again from the terminal where this registry was started.",
+  "owner-exists": () => "This registry already has an owner. Please sign in instead.",
+  "email-taken": (p) => `There is already a person with the e-mail address ${quoted(p.found)}. Use another one.`,
+  "rate-limited": (p) =>
+    `Too many tries in a short time. Please wait ${p.allowed ?? "a minute"} and try again. Nothing was changed.`,
+  "password-too-short": (p) => `That password is too short.${allowedText(p)}`,
+};

@@ -1,0 +1,40 @@
+import { readable } from "./labels.ts";
+
+/** Names of what the uncertainty is made of, by code. */
+const names: Record<string, string> = {
+  "scatter-and-counting": "Spread between spots, and counting",
+  scatter: "Spread between spots",
+  counting: "Counting in the analyser",
+  calibration: "Calibration of the analyser",
+  "certified-value": "Certified value of the check standard",
+  recovery: "What the check standard showed",
+  "matrix-geometry": "Material and shape of the part",
+  matrix: "Material of the part",
+  geometry: "Shape of the part",
+  thickness: "Thickness of the part",
+};
+
+/** "Calibration of the analyser" for "calibration"; a code without a name as it stands. */
+export const contributionName = (code: string): string => names[code] ?? readable(code);
+
+/** How a contribution was found (GUM 4.2 and 4.3). */
+export const evaluationWords: Record<"A" | "B", string> = {
+  A: "from the readings themselves (type A)",
+  B: "from other knowledge (type B)",
+};
+
+/** "87 %" of the variance; at least "under 1 %" where it is small and not nothing. */
+export const shareText = (share: number): string =>
+  share > 0 && share < 0.01 ? "under 1 %" : `${Math.round(share * 100)} %`;
+
+/** Where a contribution comes from, by code; a source written out by a person is shown as it stands. */
+const sources: Record<string, string> = {
+  "instrument-default": "stated by the tester for this analyser; no check standard has shown it yet",
+  "one-spot": "the readings at the one spot",
+  "random-effects": "the spots and how much they differ",
+  lognormal: "the spots and how much they differ, as amounts that spread more to the high side",
+  "censored-normal": "the spots, those below detection counted as such",
+  "censored-lognormal": "the spots, those below detection counted as such",
+  "mean-of-spots": "how much the spots differ; the file gives no errors",
+};
+export const contributionSource = (source: string): string => sources[source] ?? source;

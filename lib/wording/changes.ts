@@ -1,0 +1,97 @@
+import type { FieldChange, Leaf, PlaceStep } from "../publication/revision-difference.ts";
+import { elementName } from "./elements.ts";
+import { significant } from "./formats.ts";
+import { readable } from "./labels.ts";
+import { quoted } from "./problem-sentence.ts";
+
+/** What a field of the snapshot is called where two revisions are set side by side. */
+const fieldNames: Record<string, string> = {
+  aliases: "other names",
+  marks: "maker's marks",
+  gtin: "product code",
+  ageGroup: "age group",
+  foodContact: "touches food",
+  mouthable: "can be put in the mouth",
+  howGot: "how it was got",
+  whoPaid: "who paid",
+  gotOn: "got on",
+  dateCode: "date code",
+  testedOn: "tested on",
+  thicknessMm: "thickness in mm",
+  areaCm2: "area in cm²",
+  massG: "mass in g",
+  u: "standard uncertainty",
+  U: "expanded uncertainty",
+  k: "coverage factor",
+  nuEff: "degrees of freedom",
+  below: "detection limit",
+  upperBound: "upper bound",
+  inputsDigest: "digest of the inputs",
+  setAside: "setting aside",
+  probabilityAbove: "probability of being above",
+  takenAt: "time of the shot",
+  secondsCounted: "seconds counted",
+  belowDetection: "not detected",
+  detectionLimit: "detection limit",
+  windowMm: "window in mm",
+  errorK: "what the errors cover",
+  sha256: "SHA-256",
+};
+
+const memberNames: Record<string, string> = {
+  specimens: "object",
+  parts: "part",
+  results: "result",
+  readings: "reading",
+  decisions: "limit",
+  spots: "spot",
+  budget: "contribution",
+  photos: "photo",
+  testers: "tester",
+  instruments: "instrument",
+  files: "file",
+};
+
+const lower = (field: string): string =>
+  readable(field.replace(/([a-z])([A-Z])/g, "$1-$2").toLowerCase()).toLowerCase();
+
+/** A label that came from outside is quoted here, once; the sentences add no marks of their own. */
+function stepName(step: PlaceStep): string {
+  if (step.label === undefined) return fieldNames[step.field] ?? lower(step.field);
+  if (step.field === "results") return elementName(step.label);
+  return `${memberNames[step.field] ?? lower(step.field)} ${quoted(step.label)}`;
+}
+
+/** "object “mug 1”, part “glaze, outside”, lead, stated, value" */
+export const placeText = (place: readonly PlaceStep[]): string => place.map(stepName).join(", ");
+
+/** A leaf as words: "nothing", "yes", a number to six digits, or the text in quotation marks. */
+export function leafText(leaf: Leaf): string {
+  if (leaf === null || leaf === "") return "nothing";
+  if (typeof leaf === "boolean") return leaf ? "yes" : "no";
+  if (typeof leaf === "number") return significant(leaf, 6);
+  if (typeof leaf === "string") return quoted(leaf, 200);
+  return leaf.length === 0 ? "nothing" : leaf.map(leafText).join(", ");
+}
+
+/**
+ * One difference between two revisions as a sentence.
+ *
+ * @example "Changed: item, name. Before: “Blue mug”. Now: “Bluebell mug”."
+ */
+export function changeSentence(change: FieldChange): string {
+  if (change.kind === "changed")
+    return `Changed: ${placeText(change.place)}. Before: ${leafText(change.before)}. Now: ${leafText(change.after)}.`;
+  return `${change.kind === "added" ? "Added" : "Taken away"}: ${placeText(change.place)}.`;
+}
+
+/** Changes of digits and digests that follow from another change, which a page may fold away. */
+export const isDerived = (change: FieldChange): boolean => {
+  const fields = change.place.map((step) => step.field);
+  return (
+    fields.includes("inputsDigest") ||
+    fields.includes("crossCheck") ||
+    fields.includes("budget") ||
+    fields.includes("scatter")
+  );
+};

@@ -1,0 +1,167 @@
+import type { Snapshot, SnapshotResult } from "../publication/snapshot.ts";
+import { DomainError } from "../quantity/domain-error.ts";
+
+/**
+ * Numbers, units and dates as people read them. One fixed English wording, whatever the machine's locale. A number is never
+ * printed without its unit, and never rounded here where reconcile has already stated its digits.
+ */
+const thinSpace = "\u202F";
+
+/**
+ * Thousands in groups of three from five digits on, parted by a narrow no-break space (SI Brochure 9th ed., 5.4.4:
+ * neither dots nor commas are used for it).
+ *
+ * @example groupDigits("12400.5") // "12 400.5"
+ */
+export function groupDigits(text: string): string {
+  const [, sign = "", whole = "", rest = ""] = /^([-+−]?)(\d+)(.*)$/.exec(text) ?? [];
+  if (whole.length < 5) return text;
+  return `${sign}${whole.replace(/\B(?=(\d{3})+$)/g, thinSpace)}${rest}`;
+}
+
+/** A stated number and its unit: "412 mg/kg". */
+export const withUnit = (text: string, unit: string): string => `${groupDigits(text)} ${unit}`;
+
+/**
+ * A number that reconcile did not state, to three significant digits (or as given), never with an exponent.
+ *
+ * @example significant(412.86) // "413"
+ * @example significant(0.041286) // "0.0413"
+ */
+export function significant(value: number, digits = 3): string {
+  if (!Number.isFinite(value)) throw new DomainError("not-finite", "a number to print must be finite", value);
+  const rounded = Number(value.toPrecision(digits));
+  if (rounded === 0) return "0";
+  const places = Math.min(100, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(rounded)))));
+  const text = rounded.toFixed(places);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+}
+
+/** An amount that reconcile did not state: "413 mg/kg". */
+export const amountText = (value: number, unit: string): string => withUnit(significant(value), unit);
+
+/** "81 to 129 mg/kg". */
+export const intervalText = ([low, high]: readonly [string, string], unit: string): string =>
+  `${groupDigits(low)} to ${groupDigits(high)} ${unit}`;
+
+/** "not detected (below 5 mg/kg)". */
+export const notDetectedText = (below: string, unit: string): string => `not detected (below ${withUnit(below, unit)})`;
+
+/** The digits to print as the bound of a non-detect (as stated) or of too few detections (three digits). */
+function boundDigits(result: SnapshotResult): string | null {
+  if (result.state === "not-detected")
+    return result.stated.below ?? (result.below === null ? null : significant(result.below));
+  return result.upperBound === null ? null : significant(result.upperBound);
+}
+
+/**
+ * A result in one line, as every table, feed and heading prints it. Complete over the states:
+ * "412 ± 36 mg/kg" · "102 mg/kg (73 to 159 mg/kg)" · "61 to 148 mg/kg, differing from spot to spot" ·
+ * "detected at 1 of 3 spots; at most 19 mg/kg" · "not detected (below 5 mg/kg)" · "no result".
+ */
+export function resultText(result: SnapshotResult): string {
+  const { stated, unit, counts } = result;
+  switch (result.state) {
+    case "quantified": {
+      if (stated.U !== null && !result.asymmetric)
+        return `${groupDigits(stated.value)} ± ${groupDigits(stated.U)} ${unit}`;
+      if (stated.interval === null) return withUnit(stated.value, unit);
+      return `${withUnit(stated.value, unit)} (${intervalText(stated.interval, unit)})`;
+    }
+    case "range-only":
+      return result.range === null
+        ? "differing from spot to spot"
+        : `${intervalText([significant(result.range[0]), significant(result.range[1])], unit)}, differing from spot to spot`;
+    case "not-quantified": {
+      const bound = boundDigits(result);
+      const seen = `detected at ${counts.spotsDetected} of ${counts.spots} spots`;
+      return bound === null ? seen : `${seen}; at most ${withUnit(bound, unit)}`;
+    }
+    case "not-detected": {
+      const bound = boundDigits(result);
+      return bound === null ? "not detected" : notDetectedText(bound, unit);
+    }
+    case "no-readings":
+      return "no result";
+  }
+}
+
+/**
+ * A mass fraction said in other units people meet: ppm always, per cent from 1000 mg/kg (0.1 %) on. Null for other units.
+ *
+ * @example alsoAs("412", 412, "mg/kg") // "412 ppm"
+ * @example alsoAs("12400", 12400, "mg/kg") // "12 400 ppm, or 1.24 %"
+ */
+export function alsoAs(stated: string, value: number, unit: string): string | null {
+  if (unit !== "mg/kg") return null;
+  const ppm = withUnit(stated, "ppm");
+  return Math.abs(value) < 1000 ? ppm : `${ppm}, or ${significant(value / 10_000)} %`;
+}
+
+/**
+ * A probability in words that never claim more than it says: certainty is cut down to a whole chance in 100, on either
+ * side of one half.
+ *
+ * @example chancesText(0.9994) // "at least 99 chances in 100"
+ * @example chancesText(0.7214) // "about 72 chances in 100"
+ * @example chancesText(0.0004) // "at most 1 chance in 100"
+ */
+export function chancesText(probability: number): string {
+  if (!(probability >= 0 && probability <= 1))
+    throw new DomainError("not-a-probability", "a probability lies from 0 to 1", probability);
+  if (probability >= 0.99) return "at least 99 chances in 100";
+  if (probability <= 0.01) return "at most 1 chance in 100";
+  const hundred = probability * 100;
+  const whole = probability >= 0.5 ? Math.floor(hundred + 1e-9) : Math.ceil(hundred - 1e-9);
+  return `about ${whole} chances in 100`;
+}
+
+const months = "January February March April May June July August September October November December".split(" ");
+
+/**
+ * A day in words, from an ISO date or from the date part of an ISO time (the day where it was measured).
+ *
+ * @example plainDate("2026-11-24") // "24 November 2026"
+ */
+export function plainDate(iso: string): string {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})/.exec(iso) ?? [];
+  const name = months[Number(month) - 1];
+  if (!year || !day || !name) throw new DomainError("not-a-date", "an ISO date is written 2026-11-24", iso);
+  return `${Number(day)} ${name} ${year}`;
+}
+
+/**
+ * A moment as the wall clock of a zone shows it, the zone named: "24 November 2026, 09:30 (Europe/Berlin)".
+ * `iso` carries its offset; `timeZone` is an IANA name.
+ */
+export function timeInZone(iso: string, timeZone: string): string {
+  const moment = new Date(iso);
+  if (Number.isNaN(moment.getTime()) || !/(?:Z|[+-]\d{2}:?\d{2})$/.test(iso))
+    throw new DomainError("not-a-moment", "an ISO time with its offset", iso);
+  const parts = new Intl.DateTimeFormat("en-GB", {
+    timeZone,
+    year: "numeric",
+    month: "2-digit",
+    day: "2-digit",
+    hour: "2-digit",
+    minute: "2-digit",
+    hourCycle: "h23",
+  }).formatToParts(moment);
+  const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)?.value ?? "";
+  const date = plainDate(`${part("year")}-${part("month")}-${part("day")}`);
+  return `${date}, ${part("hour")}:${part("minute")} (${timeZone})`;
+}
+
+/** The day of a moment in a zone: "24 November 2026". */
+export const dateInZone = (iso: string, timeZone: string): string => timeInZone(iso, timeZone).split(",")[0] ?? "";
+
+/** "revision 2, 26 November 2026"; the date is that of the place of publication. */
+export const revisionText = (snapshot: Pick<Snapshot, "revision" | "publishedAt">): string =>
+  `revision ${snapshot.revision}, ${plainDate(snapshot.publishedAt)}`;
+
+/** "1 part", "6 parts". */
+export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** "A", "A and B", "A, B and C". */
+export const listed = (words: readonly string[]): string =>
+  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;

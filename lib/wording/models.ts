@@ -1,0 +1,82 @@
+import type { SnapshotResult } from "../publication/snapshot.ts";
+import type { ReconcileResult } from "../reconcile/types.ts";
+import { counted } from "./formats.ts";
+import { readable } from "./labels.ts";
+
+type Model = ReconcileResult["model"];
+
+/** How the spots became one number, by the model used: one plain sentence each, with the field's own name at its end. */
+const modelSentences: Record<Model, string> = {
+  "one-spot": "Only one spot was measured, so its value stands for the part.",
+  "random-effects":
+    "The spots were put together so that surer spots count for more, and the range allows for the spots differing (random effects, Paule–Mandel with Hartung–Knapp).",
+  lognormal:
+    "The spots differ a lot, so the range reaches further up than down (lognormal random effects, profile likelihood).",
+  "censored-normal":
+    "Some spots were below what the analyser can see; they count as “below that”, never as zero (censored normal, profile likelihood).",
+  "censored-lognormal":
+    "The spots differ a lot and some were below what the analyser can see; they count as “below that”, never as zero (censored lognormal, profile likelihood).",
+  "mean-of-spots":
+    "The file gives no errors, so the plain mean of the spots is stated, and its range comes from how much they differ.",
+  none: "No single number could be stated.",
+};
+
+/** The name of a model in one or two words, for a table. */
+export const modelLabels: Record<Model, string> = {
+  "one-spot": "One spot",
+  "random-effects": "Random effects",
+  lognormal: "Lognormal",
+  "censored-normal": "Censored normal",
+  "censored-lognormal": "Censored lognormal",
+  "mean-of-spots": "Mean of spots",
+  none: "None",
+};
+
+const noteSentences: Record<string, string> = {
+  "interval-from-zero": "The range would reach below zero. No content can, so it is stated from zero.",
+  "model-cannot-serve":
+    "The spots differ so much, and are so few, that no range can be worked out. We state the lowest and the highest spot.",
+  "no-upper-bound": "No upper bound could be worked out from so few detections.",
+  "non-detect-without-limit":
+    "At least one spot was reported as not detected without saying below what, so no bound can be stated from it.",
+};
+
+/** A note of reconcile as a sentence; a code without one as it stands. */
+export const noteSentence = (code: string): string => noteSentences[code] ?? `${readable(code)}.`;
+
+/**
+ * What was done to the readings of one result, step by step in plain words. The steps are those of the method
+ * `result.method` names; the methods page tells them in full.
+ */
+export function methodSteps(result: SnapshotResult): string[] {
+  const { counts } = result;
+  const steps = [
+    `We took ${counted(counts.readings, "reading")} at ${counted(counts.spots, "spot")}.`,
+    counts.setAside > 0
+      ? `A person set ${counted(counts.setAside, "reading")} aside and wrote down why. ${counts.setAside === 1 ? "It is" : "They are"} listed all the same.`
+      : "No reading was left out.",
+    "Readings at the same spot became one value for that spot. If they differ by more than their errors explain, the spot's error grew to match.",
+    (modelSentences as Record<string, string>)[result.model] ?? `${readable(result.model)}.`,
+  ];
+  if (result.state === "not-detected")
+    steps.splice(
+      3,
+      1,
+      "Nothing was seen at any spot. We state the highest of the spots' detection limits: every spot was below it.",
+    );
+  if (result.state === "not-quantified")
+    steps.splice(
+      3,
+      1,
+      "It was seen at too few spots to put one number on the part. We say where it was seen, and how much there can be at most.",
+    );
+  if (result.budget.length > 0)
+    steps.push("Then we added the other sources of error, such as the analyser's calibration.");
+  if (result.U !== null || result.interval !== null)
+    steps.push("The range is made so that it holds the true value about 19 times out of 20.");
+  return [...steps, ...result.notes.map(noteSentence)];
+}
+
+/** "cupboard-assay-reconcile, version 1, policy 1". */
+export const methodName = (result: SnapshotResult): string =>
+  `${result.method.name}, version ${result.method.version}, policy ${result.method.policy}`;

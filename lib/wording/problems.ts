@@ -1,0 +1,42 @@
+import type { Problem } from "../quantity/problem.ts";
+import { accessProblems } from "./access-problems.ts";
+import { readable } from "./labels.ts";
+import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
+import { publicationProblems } from "./publication-problems.ts";
+import { readingProblems } from "./reading-problems.ts";
+import { workflowProblems } from "./workflow-problems.ts";
+
+/** A form's field that did not fit. Every form uses this one. */
+const formProblems: ProblemWords = {
+  "invalid-form": (p) =>
+    p.found === undefined || p.found === ""
+      ? `Please fill in ${p.where?.field ? `the field ${quoted(p.where.field)}` : "what is missing"}.${allowedText(p)}`
+      : `Please check ${p.where?.field ? `the field ${quoted(p.where.field)}` : "the form"}.${foundText(p)}${allowedText(p)}`,
+};
+
+/** Every code that has a sentence of its own, from the files of each room. */
+export const problemWords: ProblemWords = {
+  ...readingProblems,
+  ...workflowProblems,
+  ...publicationProblems,
+  ...accessProblems,
+  ...formProblems,
+};
+
+/**
+ * The sentence for a problem. A code without a sentence of its own is not swallowed: its words, its place, what was
+ * found and what is allowed are said all the same.
+ *
+ * @example problemSentence({ code: "slug-taken", found: "blue-mug" })
+ * // "Another item already has the address “blue-mug”. Choose another name."
+ */
+export function problemSentence(problem: Problem): string {
+  const words = Object.hasOwn(problemWords, problem.code) ? problemWords[problem.code] : undefined;
+  if (words) return words(problem);
+  const what = readable(problem.code);
+  const place = placeOf(problem);
+  return `${place}${place ? what.charAt(0).toLowerCase() + what.slice(1) : what}.${foundText(problem)}${allowedText(problem)}`;
+}
+
+/** All of them, each once. */
+export const problemSentences = (problems: readonly Problem[]): string[] => [...new Set(problems.map(problemSentence))];

@@ -1,0 +1,72 @@
+import type { SnapshotDecision, SnapshotResult } from "../publication/snapshot.ts";
+import { chancesText, resultText, withUnit } from "./formats.ts";
+
+export type Verdict = SnapshotDecision["verdict"];
+
+/** The verdicts, word for word. No other words are used for them anywhere. */
+export const verdictWords: Record<Verdict, string> = {
+  above: "above the limit",
+  below: "below the limit",
+  "too-close": "too close to call",
+  "not-detected": "not detected",
+  "cannot-say": "cannot be compared",
+};
+
+/**
+ * A limit's name and number: "US children's products, 100 mg/kg". The place comes first where the title does not say it.
+ */
+export function limitName(limit: Pick<SnapshotDecision, "title" | "jurisdiction" | "value" | "unit">): string {
+  const named = limit.title.includes(limit.jurisdiction) ? limit.title : `${limit.jurisdiction}, ${limit.title}`;
+  return limit.value === null ? named : `${named}, ${withUnit(String(limit.value), limit.unit)}`;
+}
+
+/** What stands in brackets after the verdict: how sure it is. Null where no probability was worked out. */
+export function sureness(decision: Pick<SnapshotDecision, "verdict" | "probabilityAbove">): string | null {
+  const p = decision.probabilityAbove;
+  if (p === null) return null;
+  switch (decision.verdict) {
+    case "above":
+      return chancesText(p);
+    case "below":
+      return chancesText(1 - p);
+    case "too-close":
+    case "not-detected":
+      return `${chancesText(p)} that it is above`;
+    case "cannot-say":
+      return null;
+  }
+}
+
+/**
+ * The verdict with its probability and its limit's name, in one line.
+ *
+ * @example
+ * "above the limit (at least 99 chances in 100): US children's products, 100 mg/kg"
+ * "too close to call (about 72 chances in 100 that it is above): US paint on children's goods, 90 mg/kg"
+ * "not detected (below 5 mg/kg; at most 1 chance in 100 that it is above): EU cadmium in plastics, 100 mg/kg"
+ */
+export function verdictText(decision: SnapshotDecision, result: SnapshotResult): string {
+  const sure = sureness(decision);
+  const bound = decision.verdict === "not-detected" ? /\((below .*)\)/.exec(resultText(result))?.[1] : undefined;
+  const inside = [bound, sure].filter((text) => text).join("; ");
+  const words = inside === "" ? verdictWords[decision.verdict] : `${verdictWords[decision.verdict]} (${inside})`;
+  return `${words}: ${limitName(decision)}${referenceNote(decision)}`;
+}
+
+/** Said after a limit that is only held beside the value. */
+const referenceNote = (decision: SnapshotDecision): string =>
+  decision.applies === "for-reference" ? " (only to compare; this limit does not apply here)" : "";
+
+/** How far the limit itself was checked against the rule's own text. */
+export const checkedText: Record<SnapshotDecision["checked"], string> = {
+  verified: "read in the rule's own text",
+  "second-hand": "read in a text about the rule, not in the rule itself",
+  "from memory": "from memory, not checked against the rule",
+};
+
+/** Which day's rules the verdict goes by. */
+export const whichDayText: Record<SnapshotDecision["which"], string> = {
+  "test-day": "in force on the day of the test",
+  today: "in force today",
+  both: "in force on the day of the test and today",
+};

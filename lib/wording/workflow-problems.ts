@@ -1,0 +1,43 @@
+import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
+
+/** What a tester or a reviewer asked for and could not have. */
+export const workflowProblems: ProblemWords = {
+  "not-found": (p) =>
+    `There is nothing here${p.found ? ` by the name ${quoted(p.found)}` : ""}. Check the address, or search for the item.`,
+  "unknown-item": (p) => `There is no item ${quoted(p.found)}. It may have been renamed; search for it.`,
+  "unknown-specimen": (p) => `There is no object ${quoted(p.found)} in this item. Reload the page and choose again.`,
+  "unknown-part": (p) => `There is no part ${quoted(p.found)} in this item. Reload the page and choose again.`,
+  "unknown-reading": (p) =>
+    `There is no reading ${quoted(p.found)}. It may have been undone with its file; reload the page.`,
+  "unknown-spot": (p) => `There is no spot ${quoted(p.found)} on this part. Reload the page and choose again.`,
+  "unknown-instrument": (p) => `There is no instrument ${quoted(p.found)}. Add it first, or choose another.`,
+  "unknown-import": (p) => `There is no import ${quoted(p.found)}. It may have been undone.`,
+  "slug-taken": (p) => `Another item already has the address ${quoted(p.found)}. Choose another name.`,
+  "serial-taken": (p) =>
+    `The serial number ${quoted(p.found)} already belongs to ${p.allowed ? `the instrument ${quoted(p.allowed)}` : "another instrument"}.`,
+  "gtin-not-a-code": (p) => `${quoted(p.found)} is not a product code.${allowedText(p)}`,
+  "gtin-check-digit": (p) =>
+    `The product code ${quoted(p.found)} has a wrong last digit${p.allowed ? `; it should be ${p.allowed}` : ""}. Check the digits on the label.`,
+  "reason-too-short": (p) =>
+    `Please write why, in ${p.allowed ?? "a few words"}. The reason is published with the reading.`,
+  "reason-missing": () => "Please write why. The reason is published and stays.",
+  "already-imported": (p) =>
+    `This file has been loaded before${p.found ? ` (${quoted(p.found)})` : ""}. Nothing was loaded a second time.`,
+  "same-reading": (p) =>
+    `${placeOf(p)}the same reading is already here${p.found ? ` (${quoted(p.found)})` : ""}. It was not counted twice.`,
+  "import-published": (p) =>
+    `Published pages stand on this import${p.found ? ` (${quoted(p.found)})` : ""}, so it cannot be undone. Publish a correction instead.`,
+  "import-undone": () => "This import has already been undone.",
+  "too-large": (p) =>
+    `${placeOf(p)}this is too large${p.found ? ` (${p.found})` : ""}.${allowedText(p)} Nothing was stored.`,
+  "file-unreadable": (p) =>
+    `${placeOf(p)}the file could not be read as a table.${foundText(p)}${allowedText(p)} Nothing was stored.`,
+  "file-missing": () => "Choose a file first.",
+  "photo-unreadable": (p) =>
+    `${placeOf(p)}this is not a picture that can be read.${foundText(p)}${allowedText(p)} Nothing was stored.`,
+  "needs-company": (p) => `${placeOf(p)}this cannot stand alone.${foundText(p)}${allowedText(p)}`,
+  "not-submitted": (p) => `This item is not waiting for a review.${foundText(p)} Ask its tester to submit it.`,
+  "stale-draft": () =>
+    "Someone changed this while you were looking at it. Reload the page to see the newest state, then try again. Nothing was changed.",
+  "store-failed": () => "The change could not be stored, and nothing of it was kept. Please try again.",
+};

@@ -1,0 +1,126 @@
+import { describe, expect, it } from "vitest";
+import type { Snapshot } from "@/lib/publication/snapshot.ts";
+import { itemAnswer } from "@/lib/wording/answers.ts";
+import { cautionsFor } from "@/lib/wording/cautions.ts";
+import { gradeLevel } from "../support/flesch-kincaid.ts";
+import { sampleSnapshot, sampleSnapshotOf, sampleStates, sampleWithdrawal } from "../support/sample-snapshot.ts";
+
+/** Every kind of answer a page can open with. Built from the invented sample. */
+const withResult = (state: (typeof sampleStates)[number], change: object): Snapshot => {
+  const snapshot = structuredClone(sampleSnapshotOf(state));
+  Object.assign(snapshot.specimens[0]!.parts[0]!.results[0]!, change);
+  return snapshot;
+};
+const reference = (state: (typeof sampleStates)[number]): Snapshot => {
+  const snapshot = structuredClone(sampleSnapshotOf(state));
+  for (const d of snapshot.specimens[0]!.parts[0]!.results[0]!.decisions) d.applies = "for-reference";
+  return snapshot;
+};
+const pages: [name: string, snapshot: Snapshot][] = [
+  ["the whole mug", sampleSnapshot()],
+  ...sampleStates.map((s): [string, Snapshot] => [s, sampleSnapshotOf(s)]),
+  [
+    "range only",
+    withResult("uneven", {
+      state: "range-only",
+      value: null,
+      interval: null,
+      stated: { value: "", U: null, interval: null, below: null },
+    }),
+  ],
+  ["no readings", withResult("above", { state: "no-readings", value: null, decisions: [] })],
+  ["no limit", withResult("above", { decisions: [] })],
+  [
+    "limits of another quantity only",
+    withResult("above", {
+      decisions: sampleSnapshotOf("above").specimens[0]!.parts[0]!.results[0]!.decisions.slice(1),
+    }),
+  ],
+  ["one spot", withResult("below", { counts: { readings: 1, used: 1, setAside: 0, spots: 1, spotsDetected: 1 } })],
+  ["only for reference", reference("above")],
+  ["withdrawn", sampleWithdrawal()],
+  ["nothing in it", sampleSnapshot({ specimens: [] })],
+];
+const said = (snapshot: Snapshot): string => {
+  const answer = itemAnswer(snapshot);
+  return [answer.headline, ...answer.sentences].join(" ");
+};
+
+describe("the first screen", () => {
+  it("leads with the answer, and says number, limit, sureness and day", () => {
+    const answer = itemAnswer(sampleSnapshotOf("above"));
+    expect(answer.headline).toBe("Above the limit: lead in the part “glaze, outside”.");
+    expect(answer.verdict).toBe("above");
+    const text = answer.sentences.join(" ");
+    expect(text).toContain("412 ± 35 mg/kg of lead");
+    expect(text).toContain("377 to 447 mg/kg");
+    expect(text).toContain("about 19 times out of 20");
+    expect(text).toContain("US children's products, 100 mg/kg");
+    expect(text).toContain("at least 99 chances in 100");
+    expect(text).toContain("14 November 2026");
+  });
+  it("has the third answer", () => {
+    expect(itemAnswer(sampleSnapshotOf("too-close")).headline).toBe(
+      "Too close to call: lead in the part “painted rim band”.",
+    );
+    expect(said(sampleSnapshotOf("too-close"))).toContain("about 72 chances in 100 that it is above");
+  });
+  it("never says zero or none for what was not detected", () => {
+    const text = said(sampleSnapshotOf("not-detected"));
+    expect(text).toContain("Not detected: cadmium");
+    expect(text).toContain("less than 5 mg/kg");
+  });
+  it("leads with the range where a part is uneven", () => {
+    expect(itemAnswer(sampleSnapshotOf("uneven")).sentences[0]).toContain(
+      "61 mg/kg at the lowest spot and 148 mg/kg at the highest",
+    );
+  });
+  it("does not lead with a limit that does not apply", () => {
+    const answer = itemAnswer(reference("above"));
+    expect(answer.headline).toBe("Measured: lead in the part “glaze, outside”.");
+    expect(answer.sentences.join(" ")).toContain("No limit that we list is made for this kind of thing.");
+  });
+  it("counts what else was found", () => {
+    expect(said(sampleSnapshot())).toContain(
+      "We have 5 more results for this item: 2 too close to call, 2 below the limit, 1 not detected.",
+    );
+  });
+  it("keeps title and reason of a withdrawn item, and no figure", () => {
+    expect(said(sampleWithdrawal())).toContain("turned out to be another one");
+    expect(said(sampleWithdrawal())).not.toMatch(/mg\/kg/);
+  });
+
+  it.each(pages)("US grade 8 or lower (Flesch–Kincaid): %s", (_name, snapshot) => {
+    expect(gradeLevel(said(snapshot))).toBeLessThanOrEqual(8);
+  });
+  it.each(pages)("calls nothing legal, illegal or safe: %s", (_name, snapshot) => {
+    expect(said(snapshot)).not.toMatch(/\b(?:il)?legal|\bsafe|\bdanger|undefined|null|NaN/i);
+  });
+});
+
+describe("the cautions", () => {
+  it("stand on every page, those about lead where lead was looked for", () => {
+    expect(cautionsFor(sampleSnapshot()).map((c) => c.code)).toEqual([
+      "total-content",
+      "no-known-level",
+      "blood-test",
+      "other-substances",
+      "this-one-only",
+      "licensed-assessor",
+      "local-law",
+    ]);
+    expect(cautionsFor(sampleSnapshotOf("not-detected")).map((c) => c.code)).not.toContain("blood-test");
+    expect(cautionsFor(sampleSnapshot()).find((c) => c.code === "other-substances")?.text).toContain(
+      "lead and cadmium",
+    );
+  });
+  it("read at US grade 9 or lower", () => {
+    expect(
+      gradeLevel(
+        cautionsFor(sampleSnapshot())
+          .map((c) => c.text)
+          .join(" "),
+      ),
+    ).toBeLessThanOrEqual(9);
+  });
+});
