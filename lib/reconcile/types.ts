@@ -42,6 +42,8 @@ export type ReconcileInput = {
   thicknessMm?: number | null;
   smallestDimensionMm?: number | null;
   windowMm?: number | null;
+  /** Depth beyond which more of this material changes nothing, from lib/attenuation; for the thickness flag. */
+  infiniteThicknessMm?: number | null;
   policy?: Partial<Policy>;
 };
 

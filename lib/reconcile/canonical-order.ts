@@ -1,0 +1,19 @@
+const digits = /^[0-9]+$/;
+
+/**
+ * An order of names that every machine agrees on: numerals by size ("2" before "10"), then everything else by code unit.
+ * Locale-aware comparison differs between systems, so it is not used.
+ */
+export function compareNames(a: string, b: string): number {
+  const numeralA = digits.test(a);
+  const numeralB = digits.test(b);
+  if (numeralA && numeralB && Number(a) !== Number(b)) return Number(a) - Number(b);
+  if (numeralA !== numeralB) return numeralA ? -1 : 1;
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** Compares numbers with `null` (unknown) last, so that a sorted list fixes the order of every sum. */
+export function compareNumbers(a: number | null, b: number | null): number {
+  if (a === null || b === null) return a === b ? 0 : a === null ? 1 : -1;
+  return a - b;
+}

@@ -1,0 +1,114 @@
+import { censoredRandomEffects } from "../statistics/censored-random-effects.ts";
+import { coverageFactor } from "../statistics/coverage-factor.ts";
+import { lognormalRandomEffects } from "../statistics/lognormal-random-effects.ts";
+import { weightedMean } from "../statistics/weighted-mean.ts";
+import { emptyFit, type Fit } from "./fit.ts";
+import type { Spot } from "./spots.ts";
+import type { Policy } from "./types.ts";
+
+type Lists = { x: number[]; u: number[]; censored: boolean[]; errorsKnown: boolean };
+
+/**
+ * Detected and undetected spots as the likelihoods take them: the limit stands where a value is censored, with u = limit/3.
+ * A detected spot with unknown u enters with the uncertainty of its last written digit alone (δ/√12): the model's own
+ * spread then takes up its counting error too, and nothing is guessed.
+ */
+function lists(detected: readonly Spot[], missed: readonly Spot[]): Lists {
+  return {
+    x: [...detected.map((spot) => spot.value ?? 0), ...missed.map((spot) => spot.limit ?? 0)],
+    u: [
+      ...detected.map((spot) => spot.u ?? (spot.resolution ?? 0) / Math.sqrt(12)),
+      ...missed.map((spot) => (spot.limit ?? 0) / 3),
+    ],
+    censored: [...detected.map(() => false), ...missed.map(() => true)],
+    errorsKnown: detected.every((spot) => spot.u !== null),
+  };
+}
+
+/**
+ * Some spots not detected, at least two and at least half detected: left-censored likelihood, normal where the part is even
+ * (τ/mean ≤ 0.15), lognormal where it is not, with the small-sample profile interval.
+ */
+export function censoredFit(detected: readonly Spot[], missed: readonly Spot[], policy: Policy): Fit {
+  const { x, u, censored, errorsKnown } = lists(detected, missed);
+  const normal = censoredRandomEffects(x, u, censored, { level: policy.level, cut: "small-sample" });
+  if (normal.status !== "ok") return cannotServe(false);
+  const relative = normal.mean > 0 ? normal.tau / normal.mean : 0;
+  const uneven = normal.mean <= 0 || relative > policy.unevenFrom;
+  const test = errorsKnown ? weightedMean(x.slice(0, detected.length), u.slice(0, detected.length)) : null;
+  const scatter = test === null ? null : { q: test.q, df: test.df, p: test.p ?? 1, tau: normal.tau, relative };
+  if (uneven) {
+    const fit = lognormalFit(x, u, censored, policy);
+    return { ...fit, model: fit.state === "quantified" ? "censored-lognormal" : "none", scatter, uneven };
+  }
+  const [lo, hi] = normal.interval;
+  if (!Number.isFinite(hi)) return { ...cannotServe(uneven), scatter };
+  const factor = coverageFactor(x.length - 1, policy.level);
+  return {
+    ...emptyFit,
+    state: "quantified",
+    model: "censored-normal",
+    value: normal.mean,
+    u: Number.isFinite(lo) ? (hi - lo) / (2 * factor) : (hi - normal.mean) / factor,
+    nu: x.length - 1,
+    interval: [lo, hi],
+    asymmetric: true,
+    scatter,
+  };
+}
+
+/**
+ * The lognormal model: mean M = exp(θ + σ²/2) by maximum likelihood and its profile interval with the small-sample cut. The
+ * standard uncertainty for the budget is taken on the log scale from the interval's own width,
+ * u = M·ln(hi/lo) / (2t), t with n−1 degrees of freedom: the symmetric part of what the interval says.
+ * Where the likelihood has no inner maximum or its interval no upper end, the state is `range-only`. An interval that
+ * reaches down to zero has no log width; there u = (hi − M)/t.
+ */
+export function lognormalFit(x: number[], u: number[], censored: boolean[], policy: Policy): Fit {
+  const fit = lognormalRandomEffects(x, u, censored, { level: policy.level, cut: "small-sample" });
+  if (fit.status !== "ok") return cannotServe(true);
+  const [lo, hi] = fit.interval;
+  if (!Number.isFinite(hi) || !(fit.mean > 0)) return cannotServe(true);
+  const nu = x.length - 1;
+  const factor = coverageFactor(nu, policy.level);
+  return {
+    ...emptyFit,
+    state: "quantified",
+    model: "lognormal",
+    value: fit.mean,
+    u: lo > 0 ? (fit.mean * Math.log(hi / lo)) / (2 * factor) : (hi - fit.mean) / factor,
+    nu,
+    interval: [lo, hi],
+    asymmetric: true,
+    uneven: true,
+  };
+}
+
+/**
+ * Detected in too few spots to state a value: an upper 95 % bound for the part's mean, one-sided, as the upper end of the
+ * two-sided 90 % small-sample profile; lognormal where the part is uneven. No bound where the likelihood has none.
+ */
+export function notQuantified(detected: readonly Spot[], missed: readonly Spot[], policy: Policy): Fit {
+  const { x, u, censored } = lists(detected, missed);
+  const options = { level: 1 - 2 * (1 - policy.level), cut: "small-sample" } as const;
+  const normal = censoredRandomEffects(x, u, censored, options);
+  const uneven = normal.status === "ok" && (normal.mean <= 0 || normal.tau / normal.mean > policy.unevenFrom);
+  const chosen = uneven ? lognormalRandomEffects(x, u, censored, options) : normal;
+  const upper = chosen.status === "ok" ? chosen.interval[1] : Infinity;
+  const upperBound = Number.isFinite(upper) && upper > 0 ? upper : null;
+  return {
+    ...emptyFit,
+    state: "not-quantified",
+    upperBound,
+    uneven,
+    notes: upperBound === null ? ["no-upper-bound"] : [],
+  };
+}
+
+/** The likelihood states no value or no upper end: the part is stated by its range. */
+const cannotServe = (uneven: boolean): Fit => ({
+  ...emptyFit,
+  state: "range-only",
+  uneven,
+  notes: ["model-cannot-serve"],
+});

@@ -1,0 +1,75 @@
+import { algorithmA } from "../statistics/algorithm-a.ts";
+import { generalizedEsd } from "../statistics/generalized-esd.ts";
+import { medianMad } from "../statistics/median-mad.ts";
+import { randomEffects } from "../statistics/random-effects.ts";
+import { compareNames } from "./canonical-order.ts";
+import { plainMean, type Spot } from "./spots.ts";
+import type { ReconcileResult } from "./types.ts";
+
+const fewestForRobust = 5;
+/** A shot further than this many standard uncertainties from its spot is a candidate (policy; three sigma, common practice). */
+const farResidual = 3;
+
+/**
+ * Step 8, beside the result and never in place of it: median and scaled MAD of the spots; Algorithm A (ISO 13528) from five spots;
+ * the range of the component's mean when each spot in turn is left out; and candidates for a person to look at.
+ *
+ * Candidates are ids of shots: those of a spot named by the generalised extreme Studentised deviate test (five spots or
+ * more, at most a third of them, α 0.05), and in a spot of three or more shots those further than three of
+ * their own standard uncertainties from the mean of the others.
+ *
+ * Only where every spot was detected: a median or a mean of the detected ones alone would be too high. Null otherwise.
+ * The mean left out for is the random-effects mean, or the plain mean where errors are unknown, whichever model states
+ * the result: the range answers "does one spot carry it?", not "what is the value?".
+ */
+export function crossCheck(spots: readonly Spot[]): ReconcileResult["crossCheck"] {
+  if (spots.length === 0 || spots.some((spot) => !spot.detected)) return null;
+  const sorted = [...spots].sort((a, b) => (a.value ?? 0) - (b.value ?? 0) || (a.u ?? 0) - (b.u ?? 0));
+  const x = sorted.map((spot) => spot.value ?? 0);
+  const { median, scaled } = medianMad(x);
+  return {
+    median,
+    scaledMad: scaled,
+    algorithmA: x.length >= fewestForRobust ? algorithmA(x).mean : null,
+    leaveOneOut: leaveOneOut(sorted),
+    candidates: [...new Set([...unusualSpots(sorted, x), ...unusualShots(sorted)])].sort(compareNames),
+  };
+}
+
+function leaveOneOut(spots: readonly Spot[]): [number, number] | null {
+  if (spots.length < 2) return null;
+  const means = spots.map((_, left) => meanOf(spots.filter((_, index) => index !== left)));
+  return [Math.min(...means), Math.max(...means)];
+}
+
+function meanOf(spots: readonly Spot[]): number {
+  const x = spots.map((spot) => spot.value ?? 0);
+  const u = spots.flatMap((spot) => (spot.u === null ? [] : [spot.u]));
+  if (x.length === 1 || u.length < x.length) return plainMean(x, 0).value;
+  return randomEffects(x, u, { tau2: "PM", interval: "HK-adhoc" }).mean;
+}
+
+function unusualSpots(spots: readonly Spot[], x: readonly number[]): string[] {
+  if (x.length < fewestForRobust || x.every((one) => one === x[0])) return [];
+  const { outliers } = generalizedEsd([...x], { maxOutliers: Math.max(1, Math.floor(x.length / 3)) });
+  return outliers.flatMap((index) => (spots[index]?.shots ?? []).map((shot) => shot.id));
+}
+
+function unusualShots(spots: readonly Spot[]): string[] {
+  return spots.flatMap(({ shots }) => {
+    if (shots.length < 3 || shots.some((shot) => !shot.detected || shot.u === null)) return [];
+    return shots.filter((shot) => isFar(shot, shots)).map((shot) => shot.id);
+  });
+}
+
+function isFar(shot: Spot["shots"][number], all: Spot["shots"]): boolean {
+  let weight = 0;
+  let sum = 0;
+  for (const other of all) {
+    if (other === shot) continue;
+    const w = 1 / (other.u ?? 1) ** 2;
+    weight += w;
+    sum += w * (other.value ?? 0);
+  }
+  return Math.abs((shot.value ?? 0) - sum / weight) > farResidual * Math.hypot(shot.u ?? 0, 1 / Math.sqrt(weight));
+}

@@ -1,0 +1,97 @@
+import { weightedMean } from "../statistics/weighted-mean.ts";
+import { compareNames, compareNumbers } from "./canonical-order.ts";
+import { censoredSpotMean } from "./censored-spot-mean.ts";
+import type { Shot } from "./normalise.ts";
+
+/** What one marked place on the part says (step 2), in the canonical unit. */
+export type Spot = {
+  spot: string | null;
+  shots: Shot[];
+  detected: boolean;
+  value: number | null; // null where nothing at the spot was detected
+  u: number | null; // null = unknown
+  nu: number; // degrees of freedom of u; Infinity where u comes from counting statistics alone
+  limit: number | null; // not detected: lowest detection limit reached, null = none was stated
+  birge: number | null;
+  agreement: number | null; // p of the Q test among the spot's shots; null with fewer than two errors
+  resolution: number | null; // coarsest last digit among the detected shots
+};
+
+/**
+ * Step 2: the shots grouped by spot. A shot without a spot is a spot of its own. Spots come in the order of their names,
+ * then of their first shot's id.
+ */
+export function groupBySpot(shots: readonly Shot[]): Shot[][] {
+  const groups = new Map<string, Shot[]>();
+  for (const shot of [...shots].sort((a, b) => compareNames(a.id, b.id))) {
+    const key = shot.spot === null ? `shot ${shot.id} ${groups.size}` : `spot ${shot.spot}`;
+    const group = groups.get(key);
+    if (group) group.push(shot);
+    else groups.set(key, [shot]);
+  }
+  return [...groups.values()].sort((a, b) => {
+    const [first, second] = [a[0]?.spot ?? null, b[0]?.spot ?? null];
+    if (first === null || second === null) return first === second ? 0 : first === null ? 1 : -1;
+    return compareNames(first, second);
+  });
+}
+
+/**
+ * Step 2: one spot's value and standard uncertainty from its shots.
+ *
+ * - all detected, every u known: inverse-variance mean; u = (Σ1/u²)^(−1/2), times the Birge ratio √(Q/(n−1)) where that is over
+ *   1, and then with n−1 degrees of freedom;
+ * - a detected shot with unknown u among them: plain mean and s/√n with n−1 degrees of freedom, never less than the
+ *   resolution of the written digits allows (δ/√12, GUM F.2.2.1); one such shot has unknown u;
+ * - some shots not detected, others detected with known u: the value that makes both likeliest, non-detects left-censored at
+ *   their limits (`censoredSpotMean`). The spot counts as detected. With unknown u the mean is that of the detected shots,
+ *   which errs on the high side;
+ * - none detected: the lowest detection limit reached. Its u is limit/3 (method, step 0).
+ *
+ * @example two shots 412 ± 9 and 405 ± 8 (k = 1): value 408.09, u 5.98, Birge ratio 0.58 (not applied)
+ */
+export function reconcileSpot(unsorted: readonly Shot[]): Spot {
+  const shots = [...unsorted].sort((a, b) => compareNames(a.id, b.id));
+  // Sums run over values in order of size, so that the digits do not depend on how the shots were numbered.
+  const detected = shots
+    .filter((shot) => shot.detected)
+    .sort((a, b) => compareNumbers(a.value, b.value) || compareNumbers(a.u, b.u));
+  const missed = shots.filter((shot) => !shot.detected);
+  const limits = missed.flatMap((shot) => (shot.limit === null ? [] : [shot.limit])).sort((a, b) => a - b);
+  const base = { spot: shots[0]?.spot ?? null, shots, detected: detected.length > 0, birge: null, agreement: null };
+  if (detected.length === 0)
+    return { ...base, value: null, u: null, nu: Infinity, limit: limits[0] ?? null, resolution: null };
+
+  const x = detected.map((shot) => shot.value ?? 0);
+  const known = detected.flatMap((shot) => (shot.u === null ? [] : [shot.u]));
+  const resolution = Math.max(...detected.map((shot) => shot.resolution ?? 0));
+  const rest = { ...base, limit: null, resolution };
+  if (known.length < detected.length) return { ...rest, ...plainMean(x, resolution) };
+  if (limits.length > 0) return { ...rest, ...censoredSpotMean(x, known, limits), nu: Infinity };
+  if (x.length === 1) return { ...rest, value: x[0] ?? 0, u: known[0] ?? null, nu: Infinity };
+  const pooled = weightedMean(x, known);
+  const scattered = pooled.birge !== null && pooled.birge > 1;
+  return {
+    ...rest,
+    value: pooled.mean,
+    u: scattered ? pooled.uExternal : pooled.uInternal,
+    nu: scattered ? pooled.df : Infinity,
+    birge: pooled.birge,
+    agreement: pooled.p,
+  };
+}
+
+/**
+ * Plain mean with u = s/√n and n−1 degrees of freedom; u is never below δ/√12, the standard uncertainty of a last digit
+ * δ (GUM F.2.2.1), since identical readings show only that the display is coarse. One value: u unknown.
+ *
+ * @example plainMean([10, 12, 14], 1) // { value: 12, u: 1.1547, nu: 2 }
+ */
+export function plainMean(x: readonly number[], resolution: number): { value: number; u: number | null; nu: number } {
+  const n = x.length;
+  const anchor = x[0] ?? 0;
+  const value = anchor + x.reduce((sum, one) => sum + (one - anchor), 0) / n;
+  if (n < 2) return { value, u: null, nu: Infinity };
+  const squares = x.reduce((sum, one) => sum + (one - value) ** 2, 0);
+  return { value, u: Math.max(Math.sqrt(squares / (n - 1) / n), resolution / Math.sqrt(12)), nu: n - 1 };
+}
