@@ -23,6 +23,7 @@ const unitTable = {
   "mg/kg": ["mass-fraction", "1"],
   ppm: ["mass-fraction", "1"],
   "µg/g": ["mass-fraction", "1"],
+  "µg/kg": ["mass-fraction", "0.001"],
   "g/kg": ["mass-fraction", "1000"],
   "%": ["mass-fraction", "10000"],
   "mg/m²": ["areal", "1"],
@@ -175,28 +176,19 @@ export const convert = (value: number, from: string, to: string): number => {
   return source === target ? value : new Exact(value).times(factor(source, target)).toNumber();
 };
 
-/** The units each kind may be written in. */
-const dimensionOfKind: Record<QuantityKind, Dimension> = {
-  "bulk-mass-fraction": "mass-fraction",
-  "coating-mass-fraction": "mass-fraction",
-  "coating-areal": "areal",
-  "dust-loading": "areal",
-  leachate: "concentration",
-  migration: "mass-fraction",
-  intake: "mass-per-day",
-  mass: "mass",
-};
+/** A kind may be written in any unit of its canonical unit's dimension. */
+const dimensionOfKind = (kind: QuantityKind): Dimension => dimensionOf(canonicalUnit(kind));
 
 export const unitsOfKind = (kind: QuantityKind): Unit[] =>
-  units.filter((unit) => dimensionOf(unit) === dimensionOfKind[kind]);
+  units.filter((unit) => dimensionOf(unit) === dimensionOfKind(kind));
 
 export const kindsOfUnit = (unit: Unit): QuantityKind[] =>
-  (Object.keys(quantityKinds) as QuantityKind[]).filter((kind) => dimensionOfKind[kind] === dimensionOf(unit));
+  (Object.keys(quantityKinds) as QuantityKind[]).filter((kind) => dimensionOfKind(kind) === dimensionOf(unit));
 
 /** Whether a quantity of this kind can be written in this unit (any spelling). */
 export const unitBelongs = (kind: QuantityKind, unit: string): boolean => {
   const found = parseUnit(unit);
-  return found !== null && dimensionOf(found) === dimensionOfKind[kind];
+  return found !== null && dimensionOf(found) === dimensionOfKind(kind);
 };
 
 /**
