@@ -20,7 +20,7 @@ import {
 } from "../store/publications.ts";
 import { indexSnapshot } from "../store/search.ts";
 import { type WorkingRecord, workingItem } from "../store/working-item.ts";
-import { categoryLabels } from "../wording/labels.ts";
+import { categoryLabels, labelOf } from "../wording/labels.ts";
 
 export const publishInput = z.object({
   itemId: z.string().min(1),
@@ -85,7 +85,7 @@ export async function publishItemWorkflow(
     await saveValues(tx, assessed, now);
     const batchIds = [...new Set(working.readings.map((r) => r.batchId))].sort();
     await appendPublication(tx, { entry, json: text, itemId, publishedById: permitted.value.id, batchIds });
-    await indexSnapshot(tx, built.value, categoryLabels[built.value.item.category] ?? built.value.item.category);
+    await indexSnapshot(tx, built.value, labelOf(categoryLabels, built.value.item.category));
     await setItemState(tx, itemId, "published");
     return done(entry);
   });

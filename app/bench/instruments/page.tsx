@@ -1,0 +1,144 @@
+import type { Metadata } from "next";
+import { ActionForm } from "@/app/_components/action-form.tsx";
+import { RadioGroup } from "@/app/_components/choice-field.tsx";
+import { DataTable } from "@/app/_components/data-table.tsx";
+import { PageHead } from "@/app/_components/entry.tsx";
+import { NumberField, SelectField, TextAreaField, TextField } from "@/app/_components/field.tsx";
+import { paths } from "@/lib/platform/paths.ts";
+import { database } from "@/lib/store/database.ts";
+import { type Instrument, listInstruments } from "@/lib/store/instruments.ts";
+import { BenchTabs } from "../bench-tabs.tsx";
+import { saveInstrument } from "./actions.ts";
+
+export const metadata: Metadata = { title: "Instruments" };
+
+const zones = ["UTC", ...Intl.supportedValuesOf("timeZone")].map((value) => ({
+  value,
+  label: value.replaceAll("_", " "),
+}));
+
+export default async function InstrumentsPage({ searchParams }: { searchParams: Promise<{ edit?: string }> }) {
+  const { edit } = await searchParams;
+  const instruments = await listInstruments(database());
+  const chosen = instruments.find((i) => i.id === edit);
+  return (
+    <>
+      <PageHead title="Instruments">
+        <p>What an analyser’s error figures cover decides the weight of every reading, so it is asked once, here.</p>
+      </PageHead>
+      <BenchTabs current={paths.benchInstruments()} />
+      {instruments.length > 0 ? (
+        <DataTable
+          caption="Analysers"
+          rows={instruments}
+          rowKey={(i) => i.id}
+          columns={[
+            {
+              key: "name",
+              head: "Name",
+              cell: (i) => <a href={`${paths.benchInstruments()}?edit=${i.id}#edit`}>{i.name}</a>,
+            },
+            { key: "serial", head: "Serial", cell: (i) => i.serial },
+            {
+              key: "k",
+              head: "Errors cover",
+              cell: (i) => (i.errorK ? `${i.errorK} standard uncertainties` : "not said yet"),
+            },
+            {
+              key: "cal",
+              head: "Calibration, relative",
+              numeric: true,
+              cell: (i) =>
+                i.calibrationRel === null ? "not stated" : `${Number((i.calibrationRel * 100).toPrecision(3))} %`,
+            },
+            {
+              key: "window",
+              head: "Window",
+              numeric: true,
+              cell: (i) => (i.windowMm === null ? "" : `${i.windowMm} mm`),
+            },
+          ]}
+        />
+      ) : null}
+      <h2 id="edit">{chosen ? `Change ${chosen.name}` : "Add an analyser"}</h2>
+      <InstrumentForm key={chosen?.id ?? "new"} instrument={chosen} />
+    </>
+  );
+}
+
+function InstrumentForm({ instrument }: { instrument: Instrument | undefined }) {
+  return (
+    <ActionForm action={saveInstrument} submit={instrument ? "Save the changes" : "Add the analyser"}>
+      {instrument ? <input type="hidden" name="id" value={instrument.id} /> : null}
+      <TextField
+        name="name"
+        label="Name"
+        hint="What you call it at the bench"
+        required
+        width={32}
+        defaultValue={instrument?.name}
+      />
+      <TextField
+        name="kind"
+        label="Kind"
+        hint="For example: handheld XRF, tube, energy dispersive"
+        required
+        width={40}
+        defaultValue={instrument?.kind}
+      />
+      <TextField name="serial" label="Serial number" required width={20} defaultValue={instrument?.serial} />
+      <RadioGroup
+        name="errorK"
+        legend="What do its error figures cover?"
+        hint="The manual says. Without it a weighted mean can be wrong by a factor of three in its uncertainty."
+        defaultValue={instrument?.errorK ? String(instrument.errorK) : ""}
+        choices={[
+          { value: "1", label: "one standard uncertainty (1σ, about 68 %)" },
+          { value: "2", label: "two (2σ, about 95 %)" },
+          { value: "3", label: "three (3σ)" },
+          { value: "", label: "I do not know yet" },
+        ]}
+      />
+      <NumberField
+        name="calibrationRel"
+        label="Calibration, relative standard uncertainty"
+        hint="A stated default, shown as such on every page until check standards show better"
+        unit="%"
+        optional
+        defaultValue={
+          instrument?.calibrationRel == null ? "" : Number((instrument.calibrationRel * 100).toPrecision(3))
+        }
+      />
+      <NumberField
+        name="windowMm"
+        label="Window diameter"
+        unit="mm"
+        optional
+        defaultValue={instrument?.windowMm ?? ""}
+      />
+      <NumberField
+        name="minimumSeconds"
+        label="Shortest count you accept"
+        unit="s"
+        optional
+        defaultValue={instrument?.minimumSeconds ?? ""}
+      />
+      <SelectField
+        name="timeZone"
+        label="Time zone of its clock"
+        choices={zones}
+        empty="Not said"
+        optional
+        defaultValue={instrument?.timeZone ?? ""}
+      />
+      <TextAreaField
+        name="modes"
+        label="Calibration modes"
+        hint="One a line"
+        optional
+        rows={3}
+        defaultValue={instrument?.modes.join("\n")}
+      />
+    </ActionForm>
+  );
+}

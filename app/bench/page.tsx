@@ -1,0 +1,102 @@
+import { Actions, ButtonLink } from "@/app/_components/button.tsx";
+import { DataTable } from "@/app/_components/data-table.tsx";
+import { EmptyState } from "@/app/_components/empty-state.tsx";
+import { PageHead } from "@/app/_components/entry.tsx";
+import { paths } from "@/lib/platform/paths.ts";
+import { database } from "@/lib/store/database.ts";
+import { type Batch, listBatches } from "@/lib/store/imports.ts";
+import { type ItemState, listItems } from "@/lib/store/items.ts";
+import { plainDate } from "@/lib/wording/formats.ts";
+import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
+import { BenchTabs } from "./bench-tabs.tsx";
+
+const stateWords: Record<ItemState, string> = {
+  draft: "being worked on",
+  submitted: "waiting for review",
+  approved: "reviewed, ready to publish",
+  published: "published",
+  withdrawn: "withdrawn",
+};
+
+const batchWords: Record<Batch["state"], string> = {
+  uploaded: "waiting: say what its columns are",
+  imported: "loaded",
+  undone: "taken back",
+};
+
+export default async function BenchPage() {
+  const db = database();
+  const [items, batches] = await Promise.all([listItems(db), listBatches(db)]);
+  return (
+    <>
+      <PageHead title="Bench">
+        <p>
+          From the analyser’s file to a page anybody can read: load readings, say what they were taken on, look,
+          publish.
+        </p>
+      </PageHead>
+      <BenchTabs current={paths.bench()} />
+      <Actions>
+        <ButtonLink kind="primary" href={paths.benchImport()}>
+          Load a file
+        </ButtonLink>
+        <ButtonLink href={paths.benchNewItem()}>New item</ButtonLink>
+      </Actions>
+      {items.length === 0 ? (
+        <EmptyState title="No items yet">
+          <p>Load the analyser’s file first, or describe the object in your hands as a new item.</p>
+        </EmptyState>
+      ) : (
+        <DataTable
+          caption="Items"
+          rows={items}
+          rowKey={(item) => item.id}
+          columns={[
+            { key: "name", head: "Item", cell: (item) => <a href={paths.benchItem(item.id)}>{item.name}</a> },
+            { key: "category", head: "Kind", cell: (item) => labelOf(categoryLabels, item.category) },
+            { key: "state", head: "State", cell: (item) => stateWords[item.state] },
+          ]}
+        />
+      )}
+      {batches.length > 0 ? (
+        <DataTable
+          caption="Files"
+          rows={batches}
+          rowKey={(batch) => batch.id}
+          columns={[
+            {
+              key: "file",
+              head: "File",
+              cell: (batch) => <a href={paths.benchImportBatch(batch.id)}>{batch.fileName}</a>,
+            },
+            { key: "state", head: "State", cell: (batch) => batchWords[batch.state] },
+            {
+              key: "rows",
+              head: "Rows",
+              numeric: true,
+              cell: (batch) => (batch.state === "uploaded" ? "" : batch.account.total),
+            },
+            {
+              key: "kept",
+              head: "Readings kept",
+              numeric: true,
+              cell: (batch) => (batch.state === "uploaded" ? "" : batch.account.accepted),
+            },
+            {
+              key: "aside",
+              head: "Set aside",
+              numeric: true,
+              cell: (batch) => (batch.state === "uploaded" ? "" : batch.account.setAside),
+            },
+            {
+              key: "day",
+              head: "Loaded on",
+              cell: (batch) => plainDate(batch.createdAt.toISOString().slice(0, 10)),
+              nowrap: true,
+            },
+          ]}
+        />
+      ) : null}
+    </>
+  );
+}
