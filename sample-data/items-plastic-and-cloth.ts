@@ -74,12 +74,12 @@ export const plasticAndCloth: ScenarioItem[] = [
         ],
       },
     ],
-    setAside: ["0331", "0332", "0333"].map((number) => ({
+    setAside: ["0332", "0333", "0334"].map((number) => ({
       file: german,
       number,
       by: "tester" as const,
       reason:
-        "Shot between the good check at 9.14 and the failed one at 10.00 (Amber disc 30 % low): the window film was torn. The panel was shot again after it was replaced.",
+        "Shot between the good check at 9.51 and the failed one at 10.06 (Amber disc 30 % low): the window film was torn. The panel was shot again after it was replaced.",
     })),
     photos: [
       {
@@ -164,7 +164,7 @@ export const plasticAndCloth: ScenarioItem[] = [
     name: "Bath boat with yellow funnel",
     aliases: ["rubber bath ship", "squeaky boat", "red bath toy"],
     marks:
-      "Under the hull: a moulded anchor with a snail shell, and a squeaker disc. Red soft hull, white stiff deck, yellow funnel.",
+      "On the side of the hull: a white anchor in a ring; below, a squeaker disc with a snail shell. Red soft hull, white stiff deck, yellow funnel.",
     maker: null,
     gtin: "290410000039",
     category: "toy",
@@ -215,7 +215,7 @@ export const plasticAndCloth: ScenarioItem[] = [
     photos: [
       {
         file: "bath-boat-yellow-funnel-1.jpg",
-        alt: "Drawing of a round red toy boat with a white deck and a yellow funnel on blue waves",
+        alt: "Drawing of a red toy boat with a white deck and a yellow funnel on blue waves",
       },
     ],
   },

@@ -12,7 +12,7 @@ export const wood: ScenarioItem[] = [
     name: "Wooden stacking rings, red, yellow and blue",
     aliases: ["ring stacker", "stacking tower", "painted rings on a post"],
     marks:
-      "A whale burnt into the underside of the base. Six rings, two of each colour, on a bare post with a round top.",
+      "A whale burnt into the underside of the base. Five rings, two blue, two yellow, one red, on a bare post with a round top.",
     maker: null,
     gtin: "2500004170115",
     category: "toy",
@@ -99,7 +99,7 @@ export const wood: ScenarioItem[] = [
       },
       {
         file: "wooden-stacking-rings-2.jpg",
-        alt: "Drawing of one red ring from above with five numbered places where it was shot",
+        alt: "Drawing of one red ring from above with five lettered places where it was shot",
       },
     ],
   },
