@@ -6,6 +6,7 @@ import {
   jewellery,
   jewelleryUnsure,
   metals,
+  packagingCriteria,
   plainToys,
   plastics,
   softToyUnsure,
@@ -136,6 +137,7 @@ const packaging = {
   nature: "binding",
   checked: "second-hand",
   target: "packaging",
+  criteria: packagingCriteria,
 } as const;
 const packaging94 = {
   ...packaging,

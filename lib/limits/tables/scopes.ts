@@ -1,4 +1,5 @@
 import type { AgeGroup, ItemCategory, Material } from "../../quantity/item-words.ts";
+import type { Criteria } from "../types.ts";
 
 /** Groups of the registry's own words that several limits' scopes share. */
 export const upTo12: readonly AgeGroup[] = ["child-under-3", "child-3-to-12"];
@@ -26,3 +27,14 @@ export const teenUnsure = {
   ages: ["teen"] as readonly AgeGroup[],
   why: "toys for children under 14 are covered; the record's age group also holds older ones",
 };
+
+/** Packaging rules: of the registry's classes only food storage may be packaging, and the record does not say. */
+export const packagingCriteria: readonly Criteria[] = [
+  {
+    categories: [],
+    categoriesUnsure: {
+      categories: ["food-storage"],
+      why: "packaging is covered; a box sold empty for the kitchen is not",
+    },
+  },
+];

@@ -335,7 +335,7 @@ export const usHousing: LimitRow[] = [
   limit({
     ...areal,
     id: "LBP-AREAL-STATUTE",
-    family: "us-lead-based-paint-areal",
+    family: "us-lead-based-paint-areal-statute",
     failsAt: ">",
     citation: "Title X section 1004(14); 15 USC 2681(9)",
     from: "1992-01-01",
@@ -346,7 +346,7 @@ export const usHousing: LimitRow[] = [
   limit({
     ...byMass,
     id: "LBP-MASS-745-103",
-    family: "us-lead-based-paint-mass",
+    family: "us-lead-based-paint-mass-103",
     failsAt: ">=",
     citation: "40 CFR 745.103",
     from: "1996-01-01",
@@ -357,7 +357,7 @@ export const usHousing: LimitRow[] = [
   limit({
     ...byMass,
     id: "LBP-MASS-745-223",
-    family: "us-lead-based-paint-mass",
+    family: "us-lead-based-paint-mass-223",
     failsAt: ">",
     citation: "40 CFR 745.223",
     from: "1996-01-01",
@@ -368,7 +368,7 @@ export const usHousing: LimitRow[] = [
   limit({
     ...byMass,
     id: "LBP-MASS-STATUTE",
-    family: "us-lead-based-paint-mass",
+    family: "us-lead-based-paint-mass-statute",
     failsAt: ">",
     citation: "Title X section 1004(14); 15 USC 2681(9)",
     from: "1992-01-01",

@@ -1,6 +1,6 @@
 import type { Criteria, LimitRow } from "../types.ts";
 import { limit, limits, percent } from "./define.ts";
-import { cookware, jewellery, plainToys, under3, upTo12 } from "./scopes.ts";
+import { cookware, jewellery, packagingCriteria, plainToys, under3, upTo12 } from "./scopes.ts";
 
 /** States of the United States, and the states' model law on packaging. */
 const p65 = {
@@ -58,15 +58,7 @@ const mnScope =
   "In, for adults too: jewellery, toys, cosmetics, games, play sets, outdoor games, school supplies, pots and pans, cups, bowls and food containers, craft and art supplies, fidget spinners, costumes, keys and key rings, clothing and footwear. " +
   "Out since the amendments of June 2025: pens and mechanical pencils, professional art materials, internal solder (until 1 July 2028, with reports), keys (until 1 July 2028, then 1.5 %), cadmium in the enamel of some cast-iron and steel pans.";
 const mnCriteria: Criteria = {
-  categories: [
-    "mug-or-cup",
-    "pot-or-pan",
-    "food-storage",
-    "toy",
-    "puzzle-or-blocks",
-    "jewellery-or-key-ring",
-    "glassware",
-  ],
+  categories: ["mug-or-cup", "pot-or-pan", "food-storage", "toy", "puzzle-or-blocks", "glassware"],
   categoriesUnsure: {
     categories: [
       "plate-or-bowl",
@@ -82,7 +74,12 @@ const mnCriteria: Criteria = {
     form: "coating",
     why: "the limit is by total weight, and a coating alone does not say that",
   },
-  unless: "Internal solder and, until 1 July 2028, keys are out.",
+  materialsUnsure: { materials: ["solder"], why: "internal solder is out until 1 July 2028" },
+};
+const mnKeyRings: Criteria = {
+  categories: jewellery,
+  formUnsure: { form: "coating", why: "the limit is by total weight, and a coating alone does not say that" },
+  unless: "A key itself is out until 1 July 2028; a key ring and its fob are not.",
 };
 const minnesota = {
   jurisdiction: "Minnesota",
@@ -126,6 +123,7 @@ const packaging = {
   checked: "verified",
   note: "Binding only as each state's own law, since about 1992.",
   target: "packaging",
+  criteria: packagingCriteria,
 } as const;
 
 export const usStates: LimitRow[] = [
@@ -339,7 +337,7 @@ export const usStates: LimitRow[] = [
     from: "2023-07-01",
     checkedNote:
       "Read in the statute and in two versions of the state agency's page (a bulletin that gives 1 August 2023 is not followed); the amendments of 2025 were read in trade bulletins.",
-    criteria: [mnCriteria],
+    criteria: [mnCriteria, mnKeyRings],
   }),
   limit({
     ...minnesota,
@@ -359,6 +357,7 @@ export const usStates: LimitRow[] = [
           why: "cadmium in the enamel of some cast-iron and steel pans is out since June 2025",
         },
       },
+      mnKeyRings,
     ],
   }),
   limit({
