@@ -1,0 +1,17 @@
+import type { LogEntry, Snapshot } from "../publication/snapshot.ts";
+
+/** One published revision: what it says, and the log entry that seals it. The only thing exports are made from. */
+export type PublishedRevision = { snapshot: Snapshot; entry: LogEntry };
+
+/** A path of the product as an absolute address. `baseUrl` may end in a slash or not. */
+export const absoluteUrl = (baseUrl: string, path: string): string => `${baseUrl.replace(/\/+$/, "")}${path}`;
+
+/** The newest revision of each item, in the order of their newest entries, newest first. */
+export function newestRevisions(revisions: readonly PublishedRevision[]): PublishedRevision[] {
+  const newest = new Map<string, PublishedRevision>();
+  for (const one of revisions) {
+    const known = newest.get(one.entry.slug);
+    if (!known || one.entry.revision > known.entry.revision) newest.set(one.entry.slug, one);
+  }
+  return [...newest.values()].sort((a, b) => b.entry.seq - a.entry.seq);
+}
