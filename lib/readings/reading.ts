@@ -19,6 +19,9 @@ export type ElementResult = {
   k: 1 | 2 | 3 | null; // what `error` means; null when there is no error
   detectionLimit: WrittenNumber | null;
   column: string; // header of the value column, for walking back
+  row?: number; // line of the result's own row, where a file has a row for each element
+  /** "PbO" where the file gives the oxide: texts stay as written, `value`s are the element's (by atomic weights). */
+  oxide?: string;
 };
 
 /** One shot of the analyser, walked back to its file by `row` (1-based physical line where its record begins). */
@@ -27,6 +30,7 @@ export type Reading = {
   number: string | null; // reading number as written
   takenAtText: string | null;
   takenAt: string | null; // ISO 8601 with offset, when the zone is known
+  takenOn?: string | null; // local calendar date, YYYY-MM-DD, also where the file has no time of day
   offsetMinutes: number | null;
   secondsCounted: number | null;
   mode: string | null; // calibration mode as written
