@@ -168,7 +168,7 @@ export const spoilt: { shot: number; column: string; text: string }[] = [
 
 /** The ugly day: see README. Semicolons, decimal comma, two header blocks, blanks, spoilt cells, summary rows. CRLF. */
 export function writeUglyCsv(shots: Shot[], { k }: WriterOptions): Written {
-  const elements = columnsOf(shots, ["Pb", "Cd", "As", "Cr"]);
+  const elements = columnsOf(shots, ["Pb", "Cd", "As", "Cr", "Sn"]);
   const lead = ["No.", "When", "Object", "Place on it", "Mode", "Counted"];
   const header = [...lead, ...elements.flatMap((e) => [e, `${e} err`]), "Remark"];
   const units = ["", "", "", "", "", "s", ...elements.flatMap(() => ["mg/kg", "mg/kg"]), ""];
@@ -187,8 +187,8 @@ export function writeUglyCsv(shots: Shot[], { k }: WriterOptions): Written {
     for (const { shot, column, text } of spoilt) if (shot === i) cells[header.indexOf(column)] = text;
     return cells;
   });
-  const mean = ["Mean", "", "", "", "", "", "4113,8", "", "1022,5", "", "", "", "", "", ""];
-  const highest = ["Max", "", "", "", "", "", "9518", "", "2071", "", "", "", "1381", "", ""];
+  const mean = ["Mean", "", "", "", "", "", "4113,8", "", "1022,5", "", "", "", "", "", "", "", ""];
+  const highest = ["Max", "", "", "", "", "", "9518", "", "2071", "", "", "", "1381", "", "", "", ""];
   const second = 12; // the bowls change here: header and units stand again
   const table = [header, units, ...rows.slice(0, second), blankRow, header, units, ...rows.slice(second)];
   const preamble = [

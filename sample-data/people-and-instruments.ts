@@ -112,7 +112,7 @@ const wideAnswers = {
   changes: {},
 } as const;
 const longAnswers = {
-  encoding: "utf-16le-bom",
+  encoding: "utf-16le",
   delimiter: "\t",
   decimal: "comma",
   thousands: "no-break-space",

@@ -26,7 +26,7 @@ export type ScenarioInstrument = {
 
 /** What a tester answers when the file is imported: what it cannot say itself, or says in its own way. */
 export type FileAnswers = {
-  encoding: "utf-8" | "utf-8-bom" | "windows-1252" | "utf-16le-bom";
+  encoding: "utf-8" | "utf-8-bom" | "windows-1252" | "utf-16le";
   delimiter: "," | ";" | "\t";
   decimal: "point" | "comma";
   /** Thousands separator found in the numbers, if any. */

@@ -50,7 +50,7 @@ describe("files", () => {
       "utf-8": "utf-8",
       "utf-8-bom": "utf-8",
       "windows-1252": "windows-1252",
-      "utf-16le-bom": "utf-16le",
+      "utf-16le": "utf-16le",
     };
     for (const { name, answers } of scenario.files) {
       const text = new TextDecoder(decoder[answers.encoding]).decode(made.get(name)!.bytes);
