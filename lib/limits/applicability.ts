@@ -95,7 +95,8 @@ const scopeWords = (limit: LimitRow, { fit, reasons, ifs, grounds, unless }: Sco
       ...grounds,
       ...unless,
     );
-  else if (fit === "unsure") words.push(`It may apply: ${reasons.join("; ")}.`);
+  else if (fit === "unsure")
+    words.push(`It may apply: ${[...reasons, ...ifs.map((one) => `only if ${one}`)].join("; ")}.`);
   else words.push(`For reference only: ${reasons.join("; ")}.`);
   if (limit.nature === "guidance") words.push("It is guidance, not a binding limit.");
   if (limit.until !== null && day > limit.until && fit !== "out")

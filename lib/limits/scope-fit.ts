@@ -75,7 +75,13 @@ const checkAge = (c: Criteria, s: Subject): Check => {
   if (s.ageGroup === "unknown")
     return { state: "unsure", reason: "it covers things made for children, and the record does not say for what age" };
   if (c.agesUnsure && has(c.agesUnsure.ages, s.ageGroup)) return { state: "unsure", reason: c.agesUnsure.why };
-  return { state: "out", reason: "it covers things made for children of another age group" };
+  return {
+    state: "out",
+    reason:
+      s.ageGroup === "adult"
+        ? "it covers things made for children, and this was made for adults"
+        : "it covers things made for younger children",
+  };
 };
 
 const checkUse = (c: Criteria, s: Subject): Check => {

@@ -296,7 +296,10 @@ export const usStates: LimitRow[] = [
     id: "IL-LPPA-COATING",
     family: "il-label-coating-pb",
     quantity: "coating-mass-fraction",
-    criteria: illinois.criteria.map((c) => ({ ...c, layer: "paint" })),
+    criteria: [
+      ...illinois.criteria.map((c): Criteria => ({ ...c, layer: "paint" })),
+      { ages: under3, categories: plainToys, layer: "paint" }, // paint in hand: the toy does contain paint
+    ],
   }),
   limit({
     jurisdiction: "New York",
