@@ -3,7 +3,10 @@ import "./globals.css";
 
 import type { Metadata, Viewport } from "next";
 import localFont from "next/font/local";
+import { connection } from "next/server";
 import type { ReactNode } from "react";
+import { database } from "@/lib/store/database.ts";
+import { registry } from "@/lib/store/publications.ts";
 import { SiteFooter } from "./_components/site-footer.tsx";
 import { SiteHeader } from "./_components/site-header.tsx";
 
@@ -38,7 +41,17 @@ export const viewport: Viewport = {
   ],
 };
 
-export default function RootLayout({ children }: { children: ReactNode }) {
+/** Whether the registry says that its content is made up. A page must not fail for its foot: without an answer, no notice. */
+async function isInvented(): Promise<boolean> {
+  await connection();
+  try {
+    return (await registry(database())).invented;
+  } catch {
+    return false;
+  }
+}
+
+export default async function RootLayout({ children }: { children: ReactNode }) {
   return (
     <html lang="en" className={`${serif.variable} ${sans.variable}`}>
       <body>
@@ -49,7 +62,7 @@ export default function RootLayout({ children }: { children: ReactNode }) {
         <main id="content" className="page">
           {children}
         </main>
-        <SiteFooter />
+        <SiteFooter invented={await isInvented()} />
       </body>
     </html>
   );

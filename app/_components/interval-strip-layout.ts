@@ -1,3 +1,4 @@
+import { groupDigits, significant } from "@/lib/wording/formats.ts";
 import { type LabelWish, type PlacedLabel, placeLabels } from "./label-rows.ts";
 import { type LogAxis, logAxis, logDomain, logTicks, type Off } from "./log-axis.ts";
 import { textWidth } from "./text-width.ts";
@@ -33,7 +34,8 @@ export type StripLayout = {
   limits: (Mark & { id: string; top: number })[];
   ticks: { at: number; label: string | null }[];
   labels: (PlacedLabel & { kind: "limit" | "result" | "worst" | "tick"; y: number; value?: string })[];
-  y: { top: number; bar: number; under: number; axis: number };
+  /** `words`: there are words between the bar and the axis, and a limit's line makes room for them. */
+  y: { top: number; bar: number; under: number; axis: number; words: boolean };
 };
 
 export const stripSizes = {
@@ -43,13 +45,8 @@ export const stripSizes = {
 } as const;
 export type StripSize = keyof typeof stripSizes;
 
-/** `plainNumber(12500)` is "12,500"; `plainNumber(0.05)` is "0.05". For ticks and limits only: never for a result. */
-export function plainNumber(value: number): string {
-  const [whole = "", part] = Number(value.toPrecision(12)).toString().split(".");
-  if (whole.includes("e")) return Number(value.toPrecision(6)).toString();
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
-  return part === undefined ? grouped : `${grouped}.${part}`;
-}
+/** A limit's or tick's number, never a result's: `plainNumber(12500)` is "12 500" with a narrow space, `plainNumber(0.05)` "0.05". */
+export const plainNumber = (value: number): string => groupDigits(significant(value, 6));
 
 const positive = (value: number | null | undefined): value is number =>
   value !== null && value !== undefined && Number.isFinite(value) && value > 0;
@@ -140,7 +137,7 @@ export function stripLayout(input: StripInput, size: StripSize): StripLayout {
   const under = placeLabels(underWishes, width, fontSize, "given");
   const rowsUnder = Math.max(-1, ...under.map((label) => label.row)) + 1;
 
-  const y = { top: rowsAbove * row, bar: 0, under: 0, axis: 0 };
+  const y = { top: rowsAbove * row, bar: 0, under: 0, axis: 0, words: rowsUnder > 0 };
   y.bar = y.top + barHeight / 2 + 2;
   y.under = y.top + barHeight + 4;
   y.axis = y.under + rowsUnder * row + (rowsUnder ? 5 : 0);
@@ -163,7 +160,7 @@ export function stripLayout(input: StripInput, size: StripSize): StripLayout {
         id: label.id,
         at: label.at,
         off: limit ? axis.off(limit.value) : null,
-        top: (rowsAbove - 1 - label.row) * row + (small ? row - 2 : 3),
+        top: (rowsAbove - 1 - label.row) * row + (label.anchor === "middle" ? row - 2 : 3),
       };
     }),
     ticks: ticks.map((tick) => ({ at: tick.at, label: tick.text })),

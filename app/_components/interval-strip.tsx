@@ -44,7 +44,8 @@ function Drawing({ layout, size }: { layout: StripLayout; size: StripSize }) {
       <Axis layout={layout} />
       {layout.limits.map((limit) => (
         <g key={limit.id} className={styles.limit}>
-          <line x1={percent(limit.at)} x2={percent(limit.at)} y1={limit.top} y2={y.axis} />
+          <line x1={percent(limit.at)} x2={percent(limit.at)} y1={limit.top} y2={y.words ? y.bar + 14 : y.axis} />
+          {y.words ? <line x1={percent(limit.at)} x2={percent(limit.at)} y1={y.axis - 7} y2={y.axis} /> : null}
           <Beyond mark={limit} y={y.axis - 7} />
         </g>
       ))}
@@ -138,11 +139,14 @@ function Bar({ layout }: { layout: StripLayout }) {
 }
 
 function Worst({ layout }: { layout: StripLayout }) {
-  if (layout.worst === null) return null;
+  const { worst, value } = layout;
+  if (worst === null) return null;
+  // Both beyond the same end: one arrow is enough, the words say the rest.
+  if (worst.off !== null) return worst.off === value?.off ? null : <Beyond mark={worst} y={layout.y.bar} />;
   return (
     <svg
       className={styles.worst}
-      x={percent(layout.worst.at)}
+      x={percent(worst.at)}
       y={layout.y.bar}
       overflow="visible"
       width="1"
@@ -150,7 +154,6 @@ function Worst({ layout }: { layout: StripLayout }) {
       aria-hidden="true"
     >
       <path d="M0 -7 L6 0 L0 7 L-6 0 Z" />
-      {layout.worst.off === null ? null : <path d={layout.worst.off === "left" ? "M-5 9 h-6" : "M5 9 h6"} />}
     </svg>
   );
 }

@@ -1,5 +1,5 @@
 /** Widths of characters in ems, on the generous side, so that a label never turns out longer than the room kept for it. */
-const narrow = new Set([..."iIjlftr.,:;'|!()[] ·-"]);
+const narrow = new Set([..."iIjlftr.,:;'|!()[] ·-\u202F\u00A0"]);
 const wide = new Set([..."mwMWOQGCD@%±≥≤–—"]);
 
 const em = (char: string): number => {

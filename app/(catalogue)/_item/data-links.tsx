@@ -1,0 +1,34 @@
+import { Facts } from "@/app/_components/facts.tsx";
+import { paths } from "@/lib/platform/paths.ts";
+import type { Snapshot } from "@/lib/publication/snapshot.ts";
+import styles from "./item-view.module.css";
+
+/** The same page for programs, and what proves that nobody changed it. */
+export function DataLinks({ snapshot, sha256 }: { snapshot: Snapshot; sha256: string }) {
+  const { slug, revision } = snapshot;
+  return (
+    <>
+      <ul>
+        <li>
+          <a href={paths.api.readings(slug)}>Readings as CSV</a>
+        </li>
+        <li>
+          <a href={paths.api.item(slug, revision)}>This revision as JSON</a>, byte for byte what the log's hash covers
+        </li>
+        <li>
+          <a href={paths.log()}>Publication log</a>
+        </li>
+      </ul>
+      <Facts
+        facts={[
+          {
+            name: "Permanent address",
+            value: <a href={paths.revision(slug, revision)}>{paths.revision(slug, revision)}</a>,
+          },
+          { name: "SHA-256 of this revision", value: <code className={styles.hash}>{sha256}</code> },
+          { name: "Licence of the data", value: snapshot.registry.licence },
+        ]}
+      />
+    </>
+  );
+}

@@ -1,0 +1,197 @@
+import { BudgetFigure } from "@/app/_components/budget-figure.tsx";
+import { DataTable } from "@/app/_components/data-table.tsx";
+import { Disclosure } from "@/app/_components/disclosure.tsx";
+import { Facts } from "@/app/_components/facts.tsx";
+import { SpotChart } from "@/app/_components/spot-chart.tsx";
+import { Verdict } from "@/app/_components/verdict.tsx";
+import { paths } from "@/lib/platform/paths.ts";
+import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
+import type { Snapshot, SnapshotDecision, SnapshotResult } from "@/lib/publication/snapshot.ts";
+import { contributionName, contributionSource, evaluationWords, shareText } from "@/lib/wording/budget.ts";
+import { elementTitle } from "@/lib/wording/elements.ts";
+import { wordsForFlag } from "@/lib/wording/flags.ts";
+import { amountText, intervalText, plainDate, resultText, significant, withUnit } from "@/lib/wording/formats.ts";
+import { formLabels, labelOf, materialLabels, quantityLabels, stateLabels } from "@/lib/wording/labels.ts";
+import { methodName, methodSteps, modelLabels } from "@/lib/wording/models.ts";
+import {
+  limitsOnAxis,
+  spotFigure,
+  spotFigureNote,
+  spotFigureTitle,
+  stripFigure,
+} from "@/lib/wording/result-figures.ts";
+import { checkedText, limitName, sureness, verdictWords, whichDayText } from "@/lib/wording/verdicts.ts";
+import styles from "./item-view.module.css";
+import { ReadingsTable } from "./readings-table.tsx";
+import { evidenceId } from "./result-block.tsx";
+
+/** All that stands behind each result, one fold to a result. */
+export function Evidence({ placed, files }: { placed: PlacedResult[]; files: Snapshot["files"] }) {
+  return (
+    <div>
+      {placed.map((each) => (
+        <Disclosure
+          key={evidenceId(each)}
+          id={evidenceId(each)}
+          summary={
+            <span>
+              {elementTitle(each.result.element)} in {each.part.name}: {resultText(each.result)}
+            </span>
+          }
+        >
+          <ResultEvidence placed={each} files={files} />
+        </Disclosure>
+      ))}
+    </div>
+  );
+}
+
+function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapshot["files"] }) {
+  const { part, result } = placed;
+  const rows = spotFigure(result);
+  const limits = limitsOnAxis(result).map((d) => d.limitId);
+  const readings = <ReadingsTable result={result} files={files} />;
+  return (
+    <>
+      <Facts
+        facts={[
+          { name: "Part", value: part.name },
+          { name: "Material", value: labelOf(materialLabels, part.material) },
+          { name: "Form", value: formLabels[part.form] },
+          { name: "A child can touch it", value: part.accessible ? "yes" : "no" },
+          { name: "Thickness", value: part.thicknessMm === null ? null : withUnit(String(part.thicknessMm), "mm") },
+          { name: "Area", value: part.areaCm2 === null ? null : withUnit(String(part.areaCm2), "cm²") },
+          { name: "Mass", value: part.massG === null ? null : withUnit(String(part.massG), "g") },
+          { name: "What the number is", value: labelOf(quantityLabels, result.quantity) },
+          { name: "Kind of result", value: stateLabels[result.state] },
+        ]}
+      />
+      {rows.length > 0 ? (
+        <SpotChart
+          title={spotFigureTitle(result)}
+          note={spotFigureNote(result.unit)}
+          input={{ rows, limits: limits.length > 0 ? stripFigure(result).limits : [] }}
+          table={readings}
+        />
+      ) : (
+        readings
+      )}
+      <Method result={result} />
+      <Budget result={result} />
+      {result.flags.length > 0 ? (
+        <>
+          <h4>Bear in mind</h4>
+          <ul>
+            {result.flags.map((flag) => (
+              <li key={flag}>{wordsForFlag(flag).sentence}</li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      <Decisions decisions={result.decisions} />
+    </>
+  );
+}
+
+function Method({ result }: { result: SnapshotResult }) {
+  const { crossCheck, withSetAside, unit } = result;
+  const amount = (value: number | null): string | null => (value === null ? null : amountText(value, unit));
+  return (
+    <>
+      <h4>How the number was made</h4>
+      <ol>
+        {methodSteps(result).map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+      <Facts
+        facts={[
+          { name: "Model", value: labelOf(modelLabels, result.model) },
+          {
+            name: "Range, 95 in 100",
+            value: result.stated.interval ? intervalText(result.stated.interval, unit) : null,
+          },
+          { name: "Standard uncertainty", value: amount(result.u) },
+          { name: "Coverage factor", value: result.k === null ? null : significant(result.k) },
+          { name: "Degrees of freedom", value: result.nuEff === null ? null : significant(result.nuEff) },
+          {
+            name: "With the readings set aside",
+            value: withSetAside?.value
+              ? `${amountText(withSetAside.value, unit)}${
+                  withSetAside.interval
+                    ? ` (${intervalText([significant(withSetAside.interval[0]), significant(withSetAside.interval[1])], unit)})`
+                    : ""
+                }`
+              : null,
+          },
+          { name: "Cross-check: median of the spots", value: amount(crossCheck?.median ?? null) },
+          { name: "Cross-check: robust mean", value: amount(crossCheck?.algorithmA ?? null) },
+          {
+            name: "Cross-check: one spot left out",
+            value: crossCheck?.leaveOneOut
+              ? intervalText([significant(crossCheck.leaveOneOut[0]), significant(crossCheck.leaveOneOut[1])], unit)
+              : null,
+          },
+          {
+            name: "Method",
+            value: (
+              <a href={paths.methods()}>
+                <code>{methodName(result)}</code>
+              </a>
+            ),
+          },
+          { name: "Digest of the inputs", value: <code className={styles.hash}>{result.inputsDigest}</code> },
+        ]}
+      />
+    </>
+  );
+}
+
+function Budget({ result }: { result: SnapshotResult }) {
+  const [largest] = [...result.budget].sort((a, b) => b.share - a.share);
+  if (!largest) return null;
+  return (
+    <BudgetFigure
+      caption={`Where the doubt comes from: ${shareText(largest.share)} from “${contributionName(largest.code).toLowerCase()}”`}
+      unit={result.unit}
+      rows={result.budget.map((line) => ({
+        code: line.code,
+        name: contributionName(line.code),
+        u: significant(line.u, 2),
+        nu: line.nu === null ? "∞" : significant(line.nu),
+        kind: evaluationWords[line.type],
+        share: line.share,
+        shareText: shareText(line.share),
+        source: contributionSource(line.source),
+      }))}
+    />
+  );
+}
+
+function Decisions({ decisions }: { decisions: SnapshotDecision[] }) {
+  if (decisions.length === 0) return null;
+  return (
+    <DataTable
+      caption="Held beside each limit"
+      rows={decisions}
+      rowKey={(d) => `${d.limitId} ${d.day} ${d.value}`}
+      rowNote={(d) => d.why}
+      columns={[
+        { key: "limit", head: "Limit", cell: (d) => <a href={paths.limit(d.limitId)}>{limitName(d)}</a> },
+        {
+          key: "verdict",
+          head: "Verdict",
+          cell: (d) => <Verdict verdict={d.verdict} words={verdictWords[d.verdict]} />,
+        },
+        { key: "sure", head: "How sure", cell: (d) => sureness(d) ?? "–" },
+        {
+          key: "fails",
+          head: "Fails",
+          cell: (d) => (d.failsAt === ">" ? "above the number" : "at the number or above"),
+        },
+        { key: "day", head: "Rules of", cell: (d) => `${plainDate(d.day)}; ${whichDayText[d.which]}` },
+        { key: "checked", head: "The limit was", cell: (d) => checkedText[d.checked] },
+      ]}
+    />
+  );
+}

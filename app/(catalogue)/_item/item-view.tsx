@@ -1,0 +1,174 @@
+import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
+import { PhotoFigure, PhotoRow } from "@/app/_components/photo-figure.tsx";
+import { VerdictMark } from "@/app/_components/verdict.tsx";
+import { Notice } from "@/app/_components/warning.tsx";
+import { paths } from "@/lib/platform/paths.ts";
+import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
+import type { FieldChange } from "@/lib/publication/revision-difference.ts";
+import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
+import { itemAnswer } from "@/lib/wording/answers.ts";
+import { inventedNotice, whatToDo } from "@/lib/wording/catalogue.ts";
+import { cautionsFor } from "@/lib/wording/cautions.ts";
+import { plainDate } from "@/lib/wording/formats.ts";
+import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
+import { stripKey } from "@/lib/wording/result-figures.ts";
+import { DataLinks } from "./data-links.tsx";
+import { Evidence } from "./evidence.tsx";
+import { History } from "./history.tsx";
+import styles from "./item-view.module.css";
+import { LeadFlags } from "./lead-flags.tsx";
+import { Provenance, Tested } from "./provenance.tsx";
+import { ResultBlock } from "./result-block.tsx";
+
+/**
+ * A published revision, whole: the answer, how sure, what to do, then the evidence, folded but complete. It shows the
+ * snapshot and nothing else; `revisions` and `changes` come from the log and the revision before.
+ */
+export function ItemView({
+  snapshot,
+  sha256,
+  revisions,
+  changes,
+}: {
+  snapshot: Snapshot;
+  sha256: string;
+  revisions: LogEntry[];
+  changes: FieldChange[] | null;
+}) {
+  const answer = itemAnswer(snapshot);
+  const placed = resultsByWeight(snapshot);
+  const lead = placed[0];
+  const photo = snapshot.photos[0];
+  return (
+    <article>
+      <PageHead
+        title={snapshot.item.name}
+        kicker={
+          <>
+            {labelOf(categoryLabels, snapshot.item.category)} · tested {plainDate(snapshot.testedOn)} · revision{" "}
+            {snapshot.revision}
+          </>
+        }
+      />
+      <p className="print-only small">
+        {paths.revision(snapshot.slug, snapshot.revision)}, SHA-256 <code>{sha256}</code>
+      </p>
+      <Ledger>
+        <Entry title="The answer" id="answer">
+          <div className={photo ? styles.answer : undefined}>
+            <div className="flow">
+              <p className={`answer ${styles.headline}`}>
+                {answer.verdict ? <VerdictMark verdict={answer.verdict} /> : null}
+                <strong>{answer.headline}</strong>
+              </p>
+              {answer.sentences.map((sentence) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
+            </div>
+            {photo ? (
+              <PhotoFigure
+                src={paths.photo(photo.key)}
+                alt={photo.alt}
+                width={photo.width}
+                height={photo.height}
+                caption={photo.alt}
+                first
+              />
+            ) : null}
+          </div>
+          {snapshot.registry.invented ? <p className="soft small">{inventedNotice}</p> : null}
+        </Entry>
+        <Entry title="What to do" id="what-to-do">
+          <ul>
+            {whatToDo(answer.verdict, snapshot.kind).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </Entry>
+        {placed.length > 0 ? (
+          <Entry
+            title="Part by part"
+            id="parts"
+            aside={`${placed.length} ${placed.length === 1 ? "result" : "results"}`}
+          >
+            <p className="soft small">{stripKey}</p>
+            {placed.map((each) => (
+              <ResultBlock key={`${each.part.id} ${each.result.element} ${each.result.quantity}`} placed={each} />
+            ))}
+          </Entry>
+        ) : null}
+        {lead ? (
+          <Entry title="How sure" id="how-sure">
+            <LeadFlags placed={lead} snapshot={snapshot} />
+          </Entry>
+        ) : null}
+        <Entry title="What it does not tell" id="cautions">
+          <dl className={styles.cautions}>
+            {cautionsFor(snapshot).map((caution) => (
+              <div key={caution.code}>
+                <dt>{caution.title}</dt>
+                <dd>{caution.text}</dd>
+              </div>
+            ))}
+          </dl>
+        </Entry>
+        <Entry title="What was tested" id="tested">
+          <Tested snapshot={snapshot} />
+          {snapshot.photos.length > 1 ? (
+            <PhotoRow>
+              {snapshot.photos.slice(1).map((each) => (
+                <PhotoFigure
+                  key={each.key}
+                  src={paths.photo(each.key)}
+                  alt={each.alt}
+                  width={each.width}
+                  height={each.height}
+                  caption={each.alt}
+                />
+              ))}
+            </PhotoRow>
+          ) : null}
+        </Entry>
+        {placed.length > 0 ? (
+          <Entry title="The evidence" id="evidence" aside="Open what you want to see">
+            <Evidence placed={placed} files={snapshot.files} />
+          </Entry>
+        ) : null}
+        <Entry title="Who, when and with what" id="provenance">
+          <Provenance snapshot={snapshot} />
+        </Entry>
+        <Entry title="History" id="history">
+          <History snapshot={snapshot} revisions={revisions} changes={changes} />
+        </Entry>
+        <Entry title="The data" id="data">
+          <DataLinks snapshot={snapshot} sha256={sha256} />
+        </Entry>
+      </Ledger>
+    </article>
+  );
+}
+
+/** The banner over a revision that is not the newest, or over a correction or withdrawal, with its reason. */
+export function RevisionNotice({
+  title,
+  text,
+  reason,
+  link,
+}: {
+  title: string;
+  text?: string;
+  reason?: string | null;
+  link?: { href: string; text: string };
+}) {
+  return (
+    <Notice title={title}>
+      {text ? <p>{text}</p> : null}
+      {reason ? <p>Reason: {reason}</p> : null}
+      {link ? (
+        <p>
+          <a href={link.href}>{link.text}</a>
+        </p>
+      ) : null}
+    </Notice>
+  );
+}

@@ -1,0 +1,30 @@
+import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
+import type { Snapshot } from "@/lib/publication/snapshot.ts";
+import { reviewText } from "@/lib/wording/catalogue.ts";
+import { wordsForFlag } from "@/lib/wording/flags.ts";
+import { counted } from "@/lib/wording/formats.ts";
+import { fitnessLabels, labelOf } from "@/lib/wording/labels.ts";
+
+/** What bears on the leading result's certainty, in sentences: how much was measured, the flags, the instrument, the review. */
+export function LeadFlags({ placed, snapshot }: { placed: PlacedResult; snapshot: Snapshot }) {
+  const { counts, flags } = placed.result;
+  return (
+    <>
+      <p>
+        The first answer rests on {counted(counts.used, "reading")} at {counted(counts.spots, "spot")} of the part “
+        {placed.part.name}”.
+      </p>
+      <ul>
+        {flags.map((flag) => (
+          <li key={flag}>{wordsForFlag(flag).sentence}</li>
+        ))}
+        {snapshot.instruments.map((instrument) => (
+          <li key={instrument.serial}>
+            {instrument.name}: {labelOf(fitnessLabels, instrument.fitness).toLowerCase()}.
+          </li>
+        ))}
+        <li>{reviewText(snapshot.review)}.</li>
+      </ul>
+    </>
+  );
+}

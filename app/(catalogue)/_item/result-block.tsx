@@ -1,0 +1,47 @@
+import { IntervalStrip } from "@/app/_components/interval-strip.tsx";
+import { VerdictMark } from "@/app/_components/verdict.tsx";
+import { type PlacedResult, verdictOf } from "@/lib/publication/leading-decision.ts";
+import { elementTitle } from "@/lib/wording/elements.ts";
+import { resultText } from "@/lib/wording/formats.ts";
+import { axisNote, stripFigure, stripSentence } from "@/lib/wording/result-figures.ts";
+import { verdictText } from "@/lib/wording/verdicts.ts";
+import styles from "./item-view.module.css";
+
+/** The id of a result's evidence, so that the block above can lead to it. */
+export const evidenceId = ({ part, result }: PlacedResult): string =>
+  `evidence-${part.id}-${result.element}-${result.quantity}`.replace(/[^A-Za-z0-9-]/g, "-");
+
+/** One part and element: its number, the strip, and how it stands to each limit that can be compared. */
+export function ResultBlock({ placed }: { placed: PlacedResult }) {
+  const { part, result } = placed;
+  const compared = result.decisions.filter((d) => d.applies !== "other-quantity");
+  const others = result.decisions.length - compared.length;
+  const verdict = verdictOf(placed);
+  return (
+    <section className={styles.result}>
+      <h3>
+        {elementTitle(result.element)} in {part.name}
+      </h3>
+      <p className={styles.number}>{resultText(result)}</p>
+      <IntervalStrip input={stripFigure(result)} sentence={stripSentence(result)} axisNote={axisNote(result.unit)} />
+      <ul className={styles.verdicts}>
+        {compared.map((decision) => (
+          <li key={`${decision.limitId} ${decision.day} ${decision.value}`}>
+            <VerdictMark verdict={decision.verdict} />
+            <span>{verdictText(decision, result)}</span>
+          </li>
+        ))}
+        {compared.length === 0 && verdict ? (
+          <li>
+            <VerdictMark verdict={verdict} />
+            <span>No limit of this kind to compare with.</span>
+          </li>
+        ) : null}
+      </ul>
+      <p className="small no-print">
+        <a href={`#${evidenceId(placed)}`}>Readings and method</a>
+        {others > 0 ? `, and ${others} more ${others === 1 ? "limit" : "limits"} of another kind` : null}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,47 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { environment } from "@/lib/platform/environment.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import { itemAnswer } from "@/lib/wording/answers.ts";
+import { revisionBanner } from "@/lib/wording/catalogue.ts";
+import { ItemView, RevisionNotice } from "../../_item/item-view.tsx";
+import { loadRevision } from "./load-item.ts";
+
+type Props = { params: Promise<{ slug: string }> };
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { slug } = await params;
+  const loaded = await loadRevision(slug, null);
+  if (!loaded) return {};
+  const { snapshot } = loaded.item;
+  return {
+    title: snapshot.item.name,
+    description: itemAnswer(snapshot).headline,
+    alternates: { canonical: `${environment().baseUrl}${paths.item(slug)}` },
+    robots: snapshot.kind === "withdrawal" ? { index: false } : null,
+  };
+}
+
+/** The newest revision of an item. */
+export default async function ItemPage({ params }: Props) {
+  const { slug } = await params;
+  const loaded = await loadRevision(slug, null);
+  if (!loaded) notFound();
+  const { item, revisions, changes } = loaded;
+  const { snapshot } = item;
+  return (
+    <>
+      {snapshot.kind === "withdrawal" ? (
+        <RevisionNotice
+          title={revisionBanner.withdrawnTitle}
+          text={revisionBanner.withdrawn}
+          reason={snapshot.reason}
+        />
+      ) : null}
+      {snapshot.kind === "correction" ? (
+        <RevisionNotice title={revisionBanner.correctionTitle} reason={snapshot.reason} />
+      ) : null}
+      <ItemView snapshot={snapshot} sha256={item.sha256} revisions={revisions} changes={changes} />
+    </>
+  );
+}

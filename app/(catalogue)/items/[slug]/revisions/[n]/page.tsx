@@ -1,0 +1,52 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { environment } from "@/lib/platform/environment.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import { revisionBanner } from "@/lib/wording/catalogue.ts";
+import { ItemView, RevisionNotice } from "../../../../_item/item-view.tsx";
+import { loadRevision } from "../../load-item.ts";
+
+type Props = { params: Promise<{ slug: string; n: string }> };
+
+const numberOf = (text: string): number | null => (/^[1-9]\d{0,6}$/.test(text) ? Number(text) : null);
+
+async function load({ params }: Props) {
+  const { slug, n } = await params;
+  const revision = numberOf(n);
+  return revision === null ? null : loadRevision(slug, revision);
+}
+
+export async function generateMetadata(props: Props): Promise<Metadata> {
+  const loaded = await load(props);
+  if (!loaded) return {};
+  const { snapshot } = loaded.item;
+  return {
+    title: `${snapshot.item.name}, revision ${snapshot.revision}`,
+    alternates: { canonical: `${environment().baseUrl}${paths.item(snapshot.slug)}` },
+    robots: loaded.newest.revision === snapshot.revision ? null : { index: false },
+  };
+}
+
+/** One revision for good: this address never shows anything else. */
+export default async function RevisionPage(props: Props) {
+  const loaded = await load(props);
+  if (!loaded) notFound();
+  const { item, revisions, newest, changes } = loaded;
+  const { snapshot } = item;
+  const old = newest.revision !== snapshot.revision;
+  const link = { href: paths.item(snapshot.slug), text: revisionBanner.linkText };
+  return (
+    <>
+      {old && newest.kind === "withdrawal" ? (
+        <RevisionNotice title={revisionBanner.withdrawnTitle} text={revisionBanner.withdrawn} link={link} />
+      ) : old ? (
+        <RevisionNotice
+          title={revisionBanner.newerTitle}
+          text={revisionBanner.newer(snapshot.revision, newest.revision)}
+          link={link}
+        />
+      ) : null}
+      <ItemView snapshot={snapshot} sha256={item.sha256} revisions={revisions} changes={changes} />
+    </>
+  );
+}

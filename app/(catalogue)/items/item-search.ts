@@ -1,0 +1,40 @@
+import { z } from "zod";
+import { paths } from "@/lib/platform/paths.ts";
+import type { SearchQuery } from "@/lib/store/search.ts";
+
+export type ItemSearch = SearchQuery;
+
+const word = z
+  .string()
+  .trim()
+  .max(60)
+  .regex(/^[\w-]+$/)
+  .optional()
+  .catch(undefined);
+const schema = z.object({
+  q: z
+    .string()
+    .catch("")
+    .transform((text) => text.normalize("NFC").trim().slice(0, 200)),
+  category: word,
+  element: word,
+  verdict: word,
+  cursor: word,
+});
+
+/** What the address asks for; anything odd in it is left out, never an error: people share and shorten addresses. */
+export function readItemSearch(params: Record<string, string | string[] | undefined>): ItemSearch {
+  const first = Object.fromEntries(
+    Object.entries(params).map(([key, value]) => [key, (Array.isArray(value) ? value[0] : value) || undefined]),
+  );
+  return schema.parse({ ...first, q: first["q"] ?? "" });
+}
+
+/** The address of the same search with something changed. */
+export function itemSearchHref(search: ItemSearch): string {
+  const params = new URLSearchParams();
+  for (const key of ["q", "category", "element", "verdict", "cursor"] as const)
+    if (search[key]) params.set(key, search[key]);
+  const text = params.toString();
+  return text === "" ? paths.items() : `${paths.items()}?${text}`;
+}

@@ -1,0 +1,62 @@
+import type { Metadata } from "next";
+import { connection } from "next/server";
+import { DataTable } from "@/app/_components/data-table.tsx";
+import { EmptyState } from "@/app/_components/empty-state.tsx";
+import { PageHead } from "@/app/_components/entry.tsx";
+import { paths } from "@/lib/platform/paths.ts";
+import { publicationLog } from "@/lib/store/published.ts";
+import { logPage } from "@/lib/wording/catalogue.ts";
+import { plainDate } from "@/lib/wording/formats.ts";
+import { revisionLabels } from "@/lib/wording/labels.ts";
+import styles from "./log.module.css";
+
+export const metadata: Metadata = { title: logPage.title, description: logPage.lead };
+
+/** The whole publication log, newest first. */
+export default async function LogPage() {
+  await connection();
+  const entries = (await publicationLog()).toReversed();
+  return (
+    <>
+      <PageHead title={logPage.title}>
+        <p>{logPage.lead}</p>
+        <p>
+          <a href={paths.api.log()}>The log as JSON</a>
+        </p>
+      </PageHead>
+      {entries.length === 0 ? (
+        <EmptyState title={logPage.none}>
+          <p>{logPage.noneText}</p>
+        </EmptyState>
+      ) : (
+        <DataTable
+          caption="Entries, newest first"
+          rows={entries}
+          rowKey={(entry) => String(entry.seq)}
+          columns={[
+            { key: "seq", head: "Entry", numeric: true, cell: (entry) => entry.seq },
+            {
+              key: "item",
+              head: "Item and revision",
+              cell: (entry) => (
+                <a href={paths.revision(entry.slug, entry.revision)}>
+                  {entry.slug}, {entry.revision}
+                </a>
+              ),
+            },
+            { key: "kind", head: "What", cell: (entry) => revisionLabels[entry.kind] },
+            { key: "at", head: "Published", nowrap: true, cell: (entry) => plainDate(entry.publishedAt) },
+            {
+              key: "snapshot",
+              head: "SHA-256 of the page's data",
+              cell: (entry) => <Hash text={entry.snapshotSha256} />,
+            },
+            { key: "hash", head: "Hash of the entry", cell: (entry) => <Hash text={entry.hash} /> },
+          ]}
+        />
+      )}
+    </>
+  );
+}
+
+const Hash = ({ text }: { text: string }) => <code className={styles.hash}>{text}</code>;

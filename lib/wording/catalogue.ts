@@ -1,0 +1,140 @@
+import type { Verdict } from "../publication/leading-decision.ts";
+import type { LogEntry, Snapshot } from "../publication/snapshot.ts";
+import { counted, plainDate } from "./formats.ts";
+import { revisionLabels } from "./labels.ts";
+
+/** The sentences of the readers' pages that are not about one result: front page, search, what to do, history, log. */
+export const frontPage = {
+  title: "Was mine tested?",
+  searchLabel: "What is it, or what is written on it?",
+  searchHint: "A name, a picture or words on its foot, a product code.",
+  what: [
+    "We test everyday things from kitchens and toy boxes for lead and other metals, with an X-ray tool that does no harm to them.",
+    "For each part of a thing we say one number, how sure it is, and how it compares with the limits we know. Every reading behind it is on the same page.",
+  ],
+  newest: "Newest results",
+  noItems: "No result is published yet",
+  noItemsText: "The first item appears here as soon as a tester publishes it.",
+  howToRead: "How to read an answer",
+  readers: [
+    { verdict: "above", text: "We are at least 95 in 100 sure that the amount is on the failing side of the limit." },
+    { verdict: "below", text: "We are at least 95 in 100 sure that it is not." },
+    { verdict: "too-close", text: "The number is so near the limit that we cannot tell." },
+    { verdict: "not-detected", text: "The tool saw nothing. There may still be a little, up to the bound we state." },
+  ] satisfies { verdict: Verdict; text: string }[],
+} as const;
+
+export const searchPage = {
+  title: (query: string): string => (query === "" ? "All tested items" : `Results for “${query}”`),
+  count: (total: number, query: string): string =>
+    query === "" ? counted(total, "tested item") : `${counted(total, "item")} found, best match first`,
+  sameCaution:
+    "We tested the very objects shown here. One that looks the same can come from another batch or year and have another glaze or paint.",
+  nothing: "Not tested here yet",
+  nothingText: (query: string): string =>
+    query === "" ? "No item fits these filters." : `We have no result for “${query}”.`,
+  proves:
+    "A similar item proves nothing about yours: glazes, paints and alloys differ from batch to batch and year to year.",
+  whatToDo: [
+    "Try fewer words, or only what is drawn or stamped on its foot.",
+    "Until you know, use another one for food and for small children.",
+    "Ask a laboratory. Only a leach test shows how much comes out into food.",
+    "For paint, dust or soil in a home, ask a licensed lead assessor or your health office.",
+    "Worried about a child? Ask a doctor about a blood lead test. No object's number can take its place.",
+  ],
+} as const;
+
+/** What a reader can do about an answer; our own advice, on the careful side, with no source but common practice. */
+export function whatToDo(verdict: Verdict | null, kind: Snapshot["kind"]): string[] {
+  if (kind === "withdrawal")
+    return ["Treat the item as not tested. Look here again later: a new result gets a new revision on this page."];
+  switch (verdict) {
+    case "above":
+      return [
+        "Do not let a child use it or put it in the mouth.",
+        "Use another one for food and drink.",
+        "Do not sand, scrape or heat the part: dust and fumes are the quickest way in.",
+        "Before you throw it away, ask your local waste office.",
+      ];
+    case "too-close":
+      return [
+        "Treat it as if it were above: use another one for food and for children until more readings are in.",
+        "More readings, or a laboratory, can settle it.",
+      ];
+    case "cannot-say":
+    case null:
+      return [
+        "This result cannot tell you which side of a limit it is on. The reason is given with each limit below.",
+        "A laboratory can do the test that would be needed.",
+      ];
+    case "below":
+      return [
+        "This part is below the limit we name, no more than that. Other parts and other substances may differ.",
+        "Stop using it for food or play once it is chipped, worn or flaking: what lies under was not tested.",
+      ];
+    case "not-detected":
+      return [
+        "The tool saw nothing, down to the bound we state. Other parts and other substances may differ.",
+        "Stop using it for food or play once it is chipped, worn or flaking: what lies under was not tested.",
+      ];
+  }
+}
+
+export const reviewText = (review: Snapshot["review"]): string =>
+  review.reviewed
+    ? `Checked by ${review.reviewers.join(", ") || "a second person"}${review.reviewedOn ? ` on ${plainDate(review.reviewedOn)}` : ""}`
+    : "Not checked by a second person";
+
+/** "Revision 2: correction of an error, 26 November 2026". */
+export const revisionLine = (entry: Pick<LogEntry, "revision" | "kind" | "publishedAt">): string =>
+  `Revision ${entry.revision}: ${revisionLabels[entry.kind].toLowerCase()}, ${plainDate(entry.publishedAt)}`;
+
+export const revisionBanner = {
+  newerTitle: "There is a newer revision",
+  newer: (shown: number, newest: number): string =>
+    `You are reading revision ${shown}. It stays here so that nothing is hidden, but revision ${newest} has replaced it.`,
+  withdrawnTitle: "This result has been withdrawn",
+  withdrawn: "Please do not use it. It stays here so that nothing is hidden.",
+  correctionTitle: "This page was corrected",
+  linkText: "Go to the newest revision",
+} as const;
+
+export const yesNo = (value: boolean): string => (value ? "yes" : "no");
+
+export const inventedNotice =
+  "All of it is invented: the items, the people and the readings were made up to show how the registry works. No real product was tested.";
+
+/** "1 result has a limit it can be compared with": for the head of the evidence. */
+export const howGotText = (specimen: Snapshot["specimens"][number]): string =>
+  [specimen.howGot, specimen.gotOn ? `on ${plainDate(specimen.gotOn)}` : ""].filter((text) => text).join(", ");
+
+export const notFoundPage = {
+  title: "This page is not here",
+  text: "The address may be mistyped, or the page may never have been published. Published pages are never taken away, so search for the item.",
+} as const;
+
+export const brokenPage = {
+  title: "Something broke on our side",
+  text: "Nothing you did was wrong, and nothing was lost. Try again; if it keeps happening, tell whoever runs this registry, with the time and the address of this page.",
+} as const;
+
+export const correctionsPage = {
+  title: "Corrections",
+  lead: "Every change to a published result, with its reason. The older page stays where it was, with a note on top.",
+  none: "Nothing has been corrected or withdrawn",
+  noneText: "When a result is corrected, brought up to date or withdrawn, it is listed here with the reason.",
+} as const;
+
+export const logPage = {
+  title: "Publication log",
+  lead: "Everything ever published, in order. Each entry's hash covers the entry before it, so nothing can be changed or taken out unseen. Anyone can check it.",
+  none: "The log is empty",
+  noneText: "Its first entry is made by the first publication.",
+} as const;
+
+export const limitsPage = {
+  title: "Limits",
+  lead: "The numbers we hold results against: what each is about, since when it holds, and how far we checked it against the rule itself. A number is only ever compared with a limit of the same kind.",
+  caution: "Rules differ from place to place and change. This list is not advice on what the law asks of you.",
+  none: "No limit fits these choices",
+} as const;

@@ -1,0 +1,143 @@
+import type { SnapshotDecision, SnapshotReading, SnapshotResult } from "../publication/snapshot.ts";
+import type { QuantityKind } from "../quantity/kinds.ts";
+import { normaliseShot } from "../reconcile/normalise.ts";
+import { elementTitle } from "./elements.ts";
+import { amountText, listed, resultText, significant, withUnit } from "./formats.ts";
+import { limitName, verdictWords } from "./verdicts.ts";
+
+/** What the drawings of a result need, words and numbers, from the snapshot alone. Nothing is worked out anew here but units. */
+export type StripFigure = {
+  unit: string;
+  value: number | null;
+  interval: readonly [number, number] | null;
+  bound: number | null;
+  range: readonly [number, number] | null;
+  worst: { value: number; label: string } | null;
+  limits: { id: string; value: number; label: string }[];
+  label: string;
+};
+
+const mostLimits = 5;
+
+/**
+ * Limits that can stand on the result's own axis: of the same quantity and unit, each number of a limit once; those that apply first,
+ * then those for reference, five in all (the decisions table has them all).
+ */
+export function limitsOnAxis(result: SnapshotResult): (SnapshotDecision & { value: number })[] {
+  const order = { applies: 0, "for-reference": 1, "other-quantity": 2 } as const;
+  const seen = new Set<string>();
+  return result.decisions
+    .filter(
+      (d): d is SnapshotDecision & { value: number } =>
+        d.value !== null && d.value > 0 && d.unit === result.unit && d.applies !== "other-quantity",
+    )
+    .sort((a, b) => order[a.applies] - order[b.applies])
+    .filter((d) => {
+      const key = `${d.limitId} ${d.value}`;
+      return seen.has(key) ? false : seen.add(key);
+    })
+    .slice(0, mostLimits);
+}
+
+const axisName = (d: SnapshotDecision): string => {
+  const named = d.title.includes(d.jurisdiction) ? d.title : `${d.jurisdiction}, ${d.title}`;
+  return d.applies === "for-reference" ? `${named} (only to compare)` : named;
+};
+
+/** The interval strip of a result. */
+export function stripFigure(result: SnapshotResult): StripFigure {
+  const top = result.highestSpot;
+  const several = result.counts.spots > 1;
+  const uneven = result.flags.includes("uneven") || result.state === "range-only";
+  return {
+    unit: result.unit,
+    value: result.state === "quantified" ? result.value : null,
+    interval: result.state === "quantified" ? result.interval : null,
+    bound:
+      result.state === "not-detected" ? result.below : result.state === "not-quantified" ? result.upperBound : null,
+    range: uneven ? result.range : null,
+    worst:
+      top !== null && several
+        ? {
+            value: top.value,
+            label: `${result.state === "not-quantified" ? "seen at one spot" : "highest spot"} ${significant(top.value)}`,
+          }
+        : null,
+    limits: limitsOnAxis(result).map((d) => ({ id: `${d.limitId}-${d.value}`, value: d.value, label: axisName(d) })),
+    label: result.state === "no-readings" ? "" : resultText(result),
+  };
+}
+
+/**
+ * The strip in words, for whoever does not see it: "Lead (Pb): 412 ± 35 mg/kg. Highest spot 423 mg/kg. Limits on the same
+ * scale: US children's products, 100 mg/kg (above the limit)."
+ */
+export function stripSentence(result: SnapshotResult): string {
+  const limits = limitsOnAxis(result).map((d) => `${limitName(d)} (${verdictWords[d.verdict]})`);
+  const top = result.highestSpot;
+  return [
+    `${elementTitle(result.element)}: ${resultText(result)}.`,
+    top !== null && result.counts.spots > 1 ? `Highest spot ${amountText(top.value, result.unit)}.` : "",
+    limits.length > 0 ? `Limits on the same scale: ${listed(limits)}.` : "No limit stands on the same scale.",
+  ]
+    .filter((sentence) => sentence !== "")
+    .join(" ");
+}
+
+export type SpotFigureRow = {
+  spot: string;
+  mean: number | null;
+  points: { id: string; value: number | null; half: number | null; below: number | null; setAside: boolean }[];
+};
+
+const shotOf = (reading: SnapshotReading, quantity: QuantityKind) =>
+  normaliseShot({ ...reading, quantity, setAside: reading.setAside }, quantity);
+
+/**
+ * Shots by spot in the result's unit, each with two standard uncertainties to either side. A shot whose unit cannot be
+ * turned into the result's stays out of the drawing and in the table.
+ */
+export function spotFigure(result: SnapshotResult): SpotFigureRow[] {
+  const rows = new Map<string, SpotFigureRow>();
+  for (const reading of result.readings) {
+    const spot = reading.spot ?? `reading ${reading.number ?? reading.row ?? reading.id}`;
+    const mean = result.spots.find((each) => each.spot === reading.spot && reading.spot !== null)?.value ?? null;
+    const row = rows.get(spot) ?? { spot, mean, points: [] };
+    rows.set(spot, row);
+    try {
+      const shot = shotOf(reading, result.quantity as QuantityKind);
+      row.points.push({
+        id: reading.id,
+        value: shot.value,
+        half: shot.u === null ? null : 2 * shot.u,
+        below: shot.detected ? null : shot.limit,
+        setAside: reading.setAside !== null,
+      });
+    } catch {
+      // A unit of another kind: the table shows the reading as written.
+    }
+  }
+  return [...rows.values()].filter((row) => row.points.length > 0);
+}
+
+/** What the spot drawing shows, as its title. */
+export function spotFigureTitle(result: SnapshotResult): string {
+  const { counts, range, unit } = result;
+  if (counts.spotsDetected === 0) return "Nothing was seen at any spot";
+  if (counts.spotsDetected < counts.spots) return `Seen at ${counts.spotsDetected} of ${counts.spots} spots`;
+  if (counts.spots === 1) return "One spot was measured";
+  if (range === null) return "The readings, spot by spot";
+  const from = `from ${significant(range[0])} to ${withUnit(significant(range[1]), unit)}`;
+  return result.flags.includes("uneven") ? `The spots differ a lot: ${from}` : `The spots lie ${from}`;
+}
+
+/** Said under the spot drawing. */
+export const spotFigureNote = (unit: string): string =>
+  `In ${unit}. Each dot is one reading; its bar reaches two standard uncertainties to either side. An open bar was not detected and ends at what the analyser could see. A hollow dot was set aside and does not count. The thin upright line is the value of the spot.`;
+
+/** Said under the interval strip. */
+export const axisNote = (unit: string): string => `Scale in ${unit}. Equal steps to the right multiply the amount.`;
+
+/** How to read the strip, once on a page. */
+export const stripKey =
+  "A black bar is the range that most likely holds the true amount, its upright stroke the value. An open bar means not detected: at most up to its end. A lozenge is the highest spot, a thin line the range of an uneven part. Dashed lines are limits.";
