@@ -98,7 +98,7 @@ export const firstSitting: ShotPlan = {
       mode: "glass and glaze",
       seconds: 60,
       spots: ["a", "b", "c"],
-      content: { As: { mean: 17, spread: 0.06 } },
+      content: { As: 16.5 },
     },
     {
       sample: "S04 swing-top jar, wire",
@@ -221,7 +221,7 @@ export const secondSitting: ShotPlan = {
       mode: "glass and glaze",
       seconds: 20,
       spots: ["a", "b", "c"],
-      content: { Pb: { mean: 36100, spread: 0.05 }, Cd: { mean: 5200, spread: 0.06 }, As: 1300 },
+      content: { Pb: { mean: 36100, spread: 0.05 }, Cd: { mean: 5200, spread: 0.06 } },
     },
     {
       sample: "S01 second poppy mug, glaze inside",

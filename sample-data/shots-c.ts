@@ -143,7 +143,7 @@ export const filmSitting: ShotPlan = {
       mode: "film",
       seconds: 40,
       spots: ["1", "2", "3", "4"],
-      content: { Pb: { mean: 8.9, spread: 0.4 }, Cr: { mean: 2.6, spread: 0.35 } },
+      content: { Pb: { mean: 8.9, spread: 0.4 }, Cr: { mean: 6.4, spread: 0.3 } },
     },
     { ...fern(["3"]), pauseMinutes: 4 },
   ],

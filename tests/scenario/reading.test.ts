@@ -1,45 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { answerQuestions } from "@/lib/readings/answer-questions.ts";
-import { decodeBytes } from "@/lib/readings/decode-bytes.ts";
-import { settleAndAsk } from "@/lib/readings/open-questions.ts";
-import { proposeMapping } from "@/lib/readings/propose-mapping.ts";
-import { readRows } from "@/lib/readings/read-rows.ts";
-import { readTable } from "@/lib/readings/read-table.ts";
 import type { ElementResult } from "@/lib/readings/reading.ts";
 import { spoilt } from "@/sample-data/file-writers.ts";
 import { makeFiles } from "@/sample-data/make-files.ts";
 import { scenario } from "@/sample-data/scenario.ts";
 import type { ScenarioFile } from "@/sample-data/scenario-types.ts";
 import type { ShotResult } from "@/sample-data/simulate-shots.ts";
+import { readScenarioFile } from "./read-scenario.ts";
 
 /** Each invented file is read by lib/readings with the answers that scenario.ts states, and gives back what was written. */
 const made = new Map(makeFiles().map((f) => [f.name, f]));
-
-const must = <T>(outcome: { ok: true; value: T } | { ok: false; problems: unknown }): T => {
-  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-  return outcome.value;
-};
-
-function read(file: ScenarioFile) {
-  const { answers } = file;
-  const { text, encoding } = must(decodeBytes(made.get(file.name)!.bytes));
-  const table = must(readTable(text));
-  const proposed = proposeMapping(table).mapping;
-  const chosen = { ...proposed, roles: { ...proposed.roles, ...answers.changes } };
-  const { mapping, questions } = settleAndAsk(table, chosen);
-  const answered = must(
-    answerQuestions(mapping, {
-      k: answers.errorK,
-      timeZone: answers.timeZone,
-      quantity: answers.quantity,
-      ...(answers.unit ? { unit: answers.unit } : {}),
-    }),
-  );
-  const { readings, setAside, account } = must(readRows(table, answered));
-  return { encoding, table, mapping, questions, readings, setAside, account };
-}
-
-const files = scenario.files.map((file) => ({ name: file.name, file, result: read(file) }));
+const files = scenario.files.map((file) => ({ name: file.name, file, result: readScenarioFile(file) }));
 
 describe.each(files)("$name", ({ file, result }) => {
   it("is recognised: encoding, delimiter, decimal mark, shape, header", () => {
