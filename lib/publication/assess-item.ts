@@ -1,4 +1,4 @@
-import { decisionsFor } from "../limits/decisions-for.ts";
+import { decisionsByResult } from "../limits/decisions-for.ts";
 import type { Subject } from "../limits/types.ts";
 import { type PartReading, partInputs } from "../reconcile/part-inputs.ts";
 import { reconcile } from "../reconcile/reconcile.ts";
@@ -94,8 +94,5 @@ function decideAll(part: AssessPart, input: AssessInput, results: ReconcileResul
     accessible: part.accessible,
     madeOn: null,
   };
-  const decisions = decisionsFor(subject, results, { testDay: input.testDay ?? input.today, today: input.today });
-  return results.map((result) =>
-    decisions.filter((d) => d.element === result.element || (d.element ?? "").split("+").includes(result.element)),
-  );
+  return decisionsByResult(subject, results, { testDay: input.testDay ?? input.today, today: input.today });
 }

@@ -34,6 +34,8 @@ export type NewReading = {
   operator: string | null;
   results: string;
   fingerprint: string;
+  /** Set where the same reading stands in another file already. */
+  asideReason: string | null;
 };
 
 const include = { rawFile: { select: { sha256: true, size: true } } } as const;
@@ -105,15 +107,17 @@ export async function insertReadings(
   tx: Db,
   batchId: string,
   readings: NewReading[],
+  by: { byId: string; at: Date },
   onProgress?: (done: number) => void,
 ): Promise<void> {
   let done = 0;
   for (const chunk of chunked(readings, 5_000)) {
     await tx.$executeRaw`
-      INSERT INTO "Reading" (id, batchId, row, number, takenAtText, takenAt, offsetMinutes, secondsCounted, mode, sample, spotText, note, serial, operator, results, fingerprint)
+      INSERT INTO "Reading" (id, batchId, row, number, takenAtText, takenAt, offsetMinutes, secondsCounted, mode, sample, spotText, note, serial, operator, results, fingerprint, asideReason, asideById, asideAt)
       SELECT value ->> 'id', ${batchId}, value ->> 'row', value ->> 'number', value ->> 'takenAtText', value ->> 'takenAt',
         value ->> 'offsetMinutes', value ->> 'secondsCounted', value ->> 'mode', value ->> 'sample', value ->> 'spotText',
-        value ->> 'note', value ->> 'serial', value ->> 'operator', value ->> 'results', value ->> 'fingerprint'
+        value ->> 'note', value ->> 'serial', value ->> 'operator', value ->> 'results', value ->> 'fingerprint',
+        value ->> 'asideReason', iif(value ->> 'asideReason' IS NULL, NULL, ${by.byId}), iif(value ->> 'asideReason' IS NULL, NULL, ${by.at.toISOString()})
       FROM json_each(${JSON.stringify(chunk)})`;
     done += chunk.length;
     onProgress?.(done);

@@ -1,7 +1,11 @@
+import { randomUUID } from "node:crypto";
 import { z } from "zod";
+import { sha256 } from "../platform/sha256.ts";
 import type { QuantityKind } from "../quantity/kinds.ts";
 import { quantityKinds } from "../quantity/kinds.ts";
-import type { ElementResult } from "../readings/reading.ts";
+import type { ElementResult, Reading } from "../readings/reading.ts";
+import { readingFingerprint } from "../readings/reading-fingerprint.ts";
+import type { NewReading } from "./imports.ts";
 
 /**
  * A reading's element results as stored: short tuples that point into the batch's dictionary of columns, so that
@@ -14,11 +18,13 @@ const storedColumn = z.object({
   unitText: z.string(),
   k: z.union([z.literal(1), z.literal(2), z.literal(3)]).nullable(),
   column: z.string(),
+  oxide: z.string().optional(),
 });
 export type StoredColumn = z.infer<typeof storedColumn>;
 
 const written = z.tuple([z.string(), z.number(), z.number()]).nullable(); // text, value, decimals
-const storedResult = z.tuple([z.number().int(), z.boolean(), written, written, written]); // column, below, value, error, limit
+// column, below detection, value, error, limit, line of the result's own row where the file has one
+const storedResult = z.tuple([z.number().int(), z.boolean(), written, written, written, z.number().int().nullable()]);
 const storedResults = z.array(storedResult);
 type StoredResult = z.infer<typeof storedResult>;
 
@@ -30,13 +36,15 @@ export function resultPacker(known: StoredColumn[] = []) {
   const index = new Map(columns.map((c, i) => [JSON.stringify(c), i]));
   const pack = (results: ElementResult[]): string => {
     const packed: StoredResult[] = results.map((r) => {
-      const column = {
-        element: r.element,
-        quantity: r.quantity,
-        unit: r.unit,
-        unitText: r.unitText,
-        k: r.k,
+      const { element, quantity, unit, unitText, k, oxide } = r;
+      const column: StoredColumn = {
+        element,
+        quantity,
+        unit,
+        unitText,
+        k,
         column: r.column,
+        ...(oxide ? { oxide } : {}),
       };
       const key = JSON.stringify(column);
       let at = index.get(key);
@@ -44,7 +52,7 @@ export function resultPacker(known: StoredColumn[] = []) {
         at = columns.push(column) - 1;
         index.set(key, at);
       }
-      return [at, r.belowDetection, tuple(r.value), tuple(r.error), tuple(r.detectionLimit)];
+      return [at, r.belowDetection, tuple(r.value), tuple(r.error), tuple(r.detectionLimit), r.row ?? null];
     });
     return JSON.stringify(packed);
   };
@@ -52,20 +60,23 @@ export function resultPacker(known: StoredColumn[] = []) {
 }
 
 export function unpackResults(json: string, columns: StoredColumn[]): ElementResult[] {
-  return storedResults.parse(JSON.parse(json)).map(([at, belowDetection, value, error, detectionLimit]) => {
-    const column = columns[at];
-    if (!column)
+  return storedResults.parse(JSON.parse(json)).map(([at, belowDetection, value, error, detectionLimit, row]) => {
+    const stored = columns[at];
+    if (!stored)
       throw new Error(`A stored reading points at result column ${at}, and its batch has ${columns.length}.`);
-    return {
-      ...column,
-      belowDetection,
-      value: object(value),
-      error: object(error),
-      detectionLimit: object(detectionLimit),
-    };
+    const { oxide, ...column } = stored;
+    const figures = { value: object(value), error: object(error), detectionLimit: object(detectionLimit) };
+    return { ...column, belowDetection, ...figures, ...(oxide ? { oxide } : {}), ...(row === null ? {} : { row }) };
   });
 }
 
 type Written = z.infer<typeof written>;
 const tuple = (w: ElementResult["value"]): Written => (w ? [w.text, w.value, w.decimals] : null);
 const object = (w: Written): ElementResult["value"] => (w ? { text: w[0], value: w[1], decimals: w[2] } : null);
+
+/** A reading as it goes into the table: its results packed, and a fingerprint to know it by in a second file. */
+export function packReading(reading: Reading, pack: (results: ElementResult[]) => string): NewReading {
+  const { results, spot, ...rest } = reading;
+  const fingerprint = sha256(readingFingerprint(reading));
+  return { ...rest, id: randomUUID(), spotText: spot, results: pack(results), fingerprint, asideReason: null };
+}

@@ -91,7 +91,7 @@ function whereOf(filter: ReadingFilter): object {
     ...(filter.batchId ? { batchId: filter.batchId } : {}),
     ...(filter.sample !== undefined ? { sample: filter.sample } : {}),
     ...(filter.componentId ? { componentId: filter.componentId } : {}),
-    ...(filter.unassigned ? { componentId: null, checkReading: null } : {}),
+    ...(filter.unassigned ? { componentId: null, checkReading: null, asideReason: null } : {}),
     ...(filter.text
       ? { OR: ["sample", "note", "number", "spotText"].map((c) => ({ [c]: { contains: filter.text } })) }
       : {}),
@@ -123,7 +123,7 @@ export async function sampleGroups(
   const all = await db.reading.groupBy({ by: [...by], where, _count: { _all: true }, _min: { row: true } });
   const open = await db.reading.groupBy({
     by: [...by],
-    where: { ...where, componentId: null, checkReading: null },
+    where: { ...where, componentId: null, checkReading: null, asideReason: null },
     _count: { _all: true },
   });
   const left = new Map(open.map((g) => [`${g.batchId}\n${g.sample}`, g._count._all]));
