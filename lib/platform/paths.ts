@@ -19,7 +19,8 @@ export const paths = {
     openapi: () => "/api/v1/openapi.json",
     items: () => "/api/v1/items",
     item: (slug: string, revision?: number) => `/api/v1/items/${q(slug)}${revision ? `?revision=${revision}` : ""}`,
-    readings: (slug: string) => `/api/v1/items/${q(slug)}/readings.csv`,
+    readings: (slug: string, revision?: number) =>
+      `/api/v1/items/${q(slug)}/readings.csv${revision ? `?revision=${revision}` : ""}`,
     limits: () => "/api/v1/limits",
     log: () => "/api/v1/log",
   },

@@ -1,0 +1,54 @@
+import { paths } from "../platform/paths.ts";
+import { itemAnswer } from "../wording/answers.ts";
+import { revisionLabels } from "../wording/labels.ts";
+import { absoluteUrl, type PublishedRevision } from "./published-revision.ts";
+
+/** What both feeds say of a revision. The id is the revision's permanent address and is never used again. */
+export type FeedEntry = {
+  id: string;
+  url: string;
+  title: string;
+  summary: string;
+  published: string;
+  authors: string[];
+  tags: string[];
+};
+
+export type FeedFrame = {
+  baseUrl: string;
+  title: string; // name of the registry
+  /** ISO time with offset to state where the feed has no entry yet. */
+  emptySince: string;
+  /** "corrections" lists corrections and withdrawals only; the feed is then told apart by its title and address. */
+  kind: "all" | "corrections";
+  /** Path of the feed itself. */
+  path: string;
+};
+
+/** The revisions a feed holds, newest first. */
+export const feedRevisions = (revisions: readonly PublishedRevision[], kind: FeedFrame["kind"]): PublishedRevision[] =>
+  revisions
+    .filter(({ entry }) => kind === "all" || entry.kind === "correction" || entry.kind === "withdrawal")
+    .toSorted((a, b) => b.entry.seq - a.entry.seq);
+
+export const feedTitle = ({ title, kind }: FeedFrame): string => (kind === "all" ? title : `${title}: corrections`);
+
+export function feedEntry({ snapshot, entry }: PublishedRevision, baseUrl: string): FeedEntry {
+  const url = absoluteUrl(baseUrl, paths.revision(entry.slug, entry.revision));
+  const answer = itemAnswer(snapshot);
+  const name = snapshot.item.name;
+  const reason =
+    snapshot.kind === "withdrawal" || snapshot.reason === null ? [] : [`Why this revision: ${snapshot.reason}`];
+  return {
+    id: url,
+    url,
+    title:
+      entry.kind === "first"
+        ? name
+        : `${name} (${revisionLabels[entry.kind].toLowerCase()}, revision ${entry.revision})`,
+    summary: [answer.headline, ...answer.sentences, ...reason].join(" "),
+    published: entry.publishedAt,
+    authors: snapshot.testers.length > 0 ? snapshot.testers.map((t) => t.name) : [snapshot.registry.name],
+    tags: [snapshot.item.category, entry.kind],
+  };
+}

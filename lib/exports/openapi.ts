@@ -1,0 +1,162 @@
+import { z } from "zod";
+import { logEntrySchema, snapshotDecision, snapshotSchema } from "../publication/snapshot.ts";
+import { itemCategories } from "../quantity/item-words.ts";
+import { apiLimitSchema, itemsPageSchema, limitsSchema, logSchema } from "./api-schemas.ts";
+import { itemSummarySchema } from "./item-summary.ts";
+import { licenceOf } from "./licence.ts";
+import { problemJsonSchema, problemJsonType, problemTypes } from "./problem-json.ts";
+import { absoluteUrl } from "./published-revision.ts";
+
+type Json = { [key: string]: unknown };
+
+const schemas = {
+  Snapshot: snapshotSchema,
+  LogEntry: logEntrySchema,
+  Log: logSchema,
+  ItemSummary: itemSummarySchema,
+  ItemsPage: itemsPageSchema,
+  Limit: apiLimitSchema,
+  Limits: limitsSchema,
+  Problem: problemJsonSchema,
+} as const;
+
+/** The zod schemas that serialise the answers, as JSON Schema 2020-12 (what OpenAPI 3.1 uses), referring to each other. */
+function componentSchemas(): Json {
+  const registry = z.registry<{ id: string }>();
+  for (const [id, schema] of Object.entries(schemas)) registry.add(schema, { id });
+  const made = z.toJSONSchema(registry, {
+    target: "draft-2020-12",
+    io: "output",
+    uri: (id) => `#/components/schemas/${id}`,
+  }).schemas as Record<string, Json>;
+  return Object.fromEntries(
+    Object.entries(made).map(([id, { $schema: _schema, $id: _id, ...schema }]) => [id, schema]),
+  );
+}
+
+const ref = (name: keyof typeof schemas): Json => ({ $ref: `#/components/schemas/${name}` });
+const json = (name: keyof typeof schemas, description: string, headers?: Json): Json => ({
+  description,
+  ...(headers ? { headers } : {}),
+  content: { "application/json": { schema: ref(name) } },
+});
+const text = (type: string, description: string): Json => ({
+  description,
+  content: { [type]: { schema: { type: "string" } } },
+});
+const problem = (description: string): Json => ({
+  description,
+  content: { [problemJsonType]: { schema: ref("Problem") } },
+});
+
+const etag: Json = {
+  ETag: { description: "The snapshot's SHA-256 in quotation marks", schema: { type: "string" } },
+};
+const unchanged: Json = { description: "Not changed since the ETag sent in If-None-Match" };
+const tooMany = problem("Too many requests");
+
+const inQuery = (name: string, description: string, schema: Json): Json => ({ name, in: "query", description, schema });
+const slugParameter: Json = {
+  name: "slug",
+  in: "path",
+  required: true,
+  description: "The item's address, as in /items/{slug}",
+  schema: { type: "string" },
+};
+const revisionParameter = inQuery("revision", "A revision's number; without it, the newest", {
+  type: "integer",
+  minimum: 1,
+});
+
+const get = (operationId: string, summary: string, responses: Json, parameters: Json[] = []): Json => ({
+  get: { operationId, summary, tags: ["read"], ...(parameters.length > 0 ? { parameters } : {}), responses },
+});
+
+/** Every public route that a machine would read, by its path. Routes for people and for signed-in work are not listed. */
+const routes = (): Json => ({
+  "/api/v1/items": get(
+    "listItems",
+    "Published items, filtered, page by page",
+    {
+      200: json("ItemsPage", "One page of items"),
+      400: problem("A parameter or the cursor is not understood"),
+      429: tooMany,
+    },
+    [
+      inQuery("q", "Words of a name, another name, a maker's mark, or a product code", { type: "string" }),
+      inQuery("element", "Chemical symbol that was looked for", { type: "string", examples: ["Pb"] }),
+      inQuery("category", "Category of the item", { type: "string", enum: [...itemCategories] }),
+      inQuery("verdict", "Verdict of at least one result", {
+        type: "string",
+        enum: [...snapshotDecision.shape.verdict.options],
+      }),
+      inQuery("cursor", "`nextCursor` of the page before, with the same other parameters", { type: "string" }),
+    ],
+  ),
+  "/api/v1/items/{slug}": get(
+    "readItem",
+    "The snapshot of an item, byte for byte the canonical JSON whose SHA-256 the log holds",
+    {
+      200: json("Snapshot", "The snapshot", etag),
+      304: unchanged,
+      404: problem("No such item or revision"),
+      429: tooMany,
+    },
+    [slugParameter, revisionParameter],
+  ),
+  "/api/v1/items/{slug}/readings.csv": get(
+    "readReadings",
+    "Every reading of an item, one row for each reading and element",
+    { 200: text("text/csv", "The readings"), 304: unchanged, 404: problem("No such item or revision"), 429: tooMany },
+    [slugParameter, revisionParameter],
+  ),
+  "/api/v1/limits": get("listLimits", "The limits that results are held beside, with their dates", {
+    200: json("Limits", "All limits, past and present"),
+    429: tooMany,
+  }),
+  "/api/v1/log": get("readLog", "The publication log: a hash chain over every revision", {
+    200: json("Log", "All entries, in order"),
+    429: tooMany,
+  }),
+  "/api/v1/openapi.json": get("readOpenApi", "This document", {
+    200: { description: "OpenAPI 3.1", content: { "application/json": { schema: { type: "object" } } } },
+  }),
+  "/data/datapackage.json": get("readDataPackage", "Descriptor of the whole registry as a Data Package, version 2", {
+    200: { description: "The descriptor", content: { "application/json": { schema: { type: "object" } } } },
+  }),
+  "/feed.xml": get("readAtomFeed", "Revisions as an Atom feed", { 200: text("application/atom+xml", "The feed") }),
+  "/feed.json": get("readJsonFeed", "Revisions as a JSON Feed 1.1", {
+    200: { description: "The feed", content: { "application/feed+json": { schema: { type: "object" } } } },
+  }),
+});
+
+/**
+ * The public read interface as OpenAPI 3.1, its schemas made from the zod schemas that serialise the answers, so that the
+ * document cannot promise what is not sent. `x-problem-types` describes each problem that an answer's `type` points to.
+ */
+export function openApiDocument(about: {
+  baseUrl: string;
+  title: string;
+  licence: string;
+  contact: string | null;
+}): Json {
+  const licence = licenceOf(about.licence);
+  return {
+    openapi: "3.1.0",
+    info: {
+      title: `${about.title}: read interface`,
+      version: "1.0.0",
+      summary: "Measured content of parts of household goods, from published snapshots only",
+      description:
+        "Stability: within version 1, members and columns are only ever added, never renamed, removed or given another meaning. Read what you know and skip what you do not. A cursor is opaque and lasts for its own query. Every published revision keeps its address and its bytes for ever.",
+      license: { name: licence.title, ...(licence.path ? { url: licence.path } : {}) },
+      ...(about.contact?.includes("@") ? { contact: { email: about.contact } } : {}),
+    },
+    servers: [{ url: absoluteUrl(about.baseUrl, "") }],
+    tags: [{ name: "read", description: "Open to everyone, without a key" }],
+    security: [],
+    paths: routes(),
+    components: { schemas: componentSchemas() },
+    "x-problem-types": problemTypes,
+  };
+}

@@ -1,0 +1,118 @@
+import { describe, expect, it } from "vitest";
+import { atomFeed } from "@/lib/exports/atom-feed.ts";
+import type { FeedFrame } from "@/lib/exports/feed-entry.ts";
+import { jsonFeed } from "@/lib/exports/json-feed.ts";
+import { sitemap, sitemapLimit } from "@/lib/exports/sitemap.ts";
+import { xmlText } from "@/lib/exports/xml-text.ts";
+import { publishedSample, sampleHistory } from "../support/sample-revisions.ts";
+import { sampleSnapshot } from "../support/sample-snapshot.ts";
+
+const frame: FeedFrame = {
+  baseUrl: "https://shelf.example",
+  title: "Elm Street Lending Shelf",
+  emptySince: "2026-11-01T00:00:00Z",
+  kind: "all",
+  path: "/feed.xml",
+};
+/** What stands between `<name…>` and `</name>`, outermost first, wherever it stands. */
+const inside = (xml: string, name: string): string[] =>
+  [...xml.matchAll(new RegExp(`<${name}(?: [^>]*)?>([^<]*)</${name}>`, "g"))].map((m) => m[1]!);
+
+/** Every tag closes, in order: a well-formedness check small enough to read. */
+function unbalanced(xml: string): string[] {
+  const open: string[] = [];
+  for (const [, slash, name, self] of xml.matchAll(/<(\/?)([\w:]+)[^>]*?(\/?)>/g))
+    if (slash) {
+      if (open.pop() !== name) return [`</${name}>`];
+    } else if (!self) open.push(name!);
+  return open;
+}
+
+describe("Atom (RFC 4287)", () => {
+  const feed = atomFeed(sampleHistory(), frame);
+  it("has what §4.1.1 and §4.1.2 require, newest first", () => {
+    expect(unbalanced(feed.replace(/^<\?xml.*\?>\n/, ""))).toEqual([]);
+    expect(inside(feed, "id")).toEqual([
+      "https://shelf.example/feed.xml",
+      "https://shelf.example/items/bluebell-mug/revisions/3",
+      "https://shelf.example/items/rattle/revisions/2",
+      "https://shelf.example/items/bluebell-mug/revisions/2",
+      "https://shelf.example/items/rattle/revisions/1",
+      "https://shelf.example/items/bluebell-mug/revisions/1",
+    ]);
+    expect(inside(feed, "title")).toHaveLength(6);
+    expect(inside(feed, "updated")).toHaveLength(6);
+    expect(inside(feed, "updated")[0]).toBe("2026-11-29T08:15:00+01:00");
+    for (const moment of inside(feed, "updated"))
+      expect(moment).toMatch(/^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:Z|[+-]\d\d:\d\d)$/); // RFC 3339, §3.3
+    expect(feed).toContain('<link rel="self" type="application/atom+xml" href="https://shelf.example/feed.xml"/>');
+  });
+  it("keeps an entry word for word when newer ones come", () => {
+    const entries = (xml: string) => xml.match(/ {2}<entry>[\s\S]*?<\/entry>/g) ?? [];
+    const earlier = entries(atomFeed(sampleHistory().slice(0, 3), frame));
+    expect(entries(feed).slice(-3)).toEqual(earlier);
+  });
+  it("of nothing is still a feed", () => {
+    const empty = atomFeed([], frame);
+    expect(inside(empty, "updated")).toEqual(["2026-11-01T00:00:00Z"]);
+  });
+  it("escapes what comes from outside", () => {
+    const hostile = publishedSample({ item: { ...sampleSnapshot().item, name: 'A & B <b>"x"\u0000\u0008' } });
+    expect(atomFeed([hostile], frame)).toContain("<title>A &amp; B &lt;b&gt;&quot;x&quot;\uFFFD\uFFFD</title>");
+    expect(xmlText("tab\tline\nface\u{1F600}lone\uD83D")).toBe("tab\tline\nface\u{1F600}lone\uFFFD");
+  });
+  it("for corrections holds corrections and withdrawals only", () => {
+    const corrections = atomFeed(sampleHistory(), { ...frame, kind: "corrections", path: "/corrections/feed.xml" });
+    expect(inside(corrections, "id").slice(1)).toEqual([
+      "https://shelf.example/items/bluebell-mug/revisions/3",
+      "https://shelf.example/items/bluebell-mug/revisions/2",
+    ]);
+    expect(inside(corrections, "title")[0]).toBe("Elm Street Lending Shelf: corrections");
+  });
+});
+
+it("JSON Feed 1.1: version, title and items with id and content (jsonfeed.org/version/1.1)", () => {
+  const feed = jsonFeed(sampleHistory(), { ...frame, path: "/feed.json" });
+  expect(feed).toMatchObject({
+    version: "https://jsonfeed.org/version/1.1",
+    title: "Elm Street Lending Shelf",
+    feed_url: "https://shelf.example/feed.json",
+    home_page_url: "https://shelf.example/",
+  });
+  expect(feed.items.map((i) => i._revision.seq)).toEqual([5, 4, 3, 2, 1]);
+  for (const item of feed.items) {
+    expect(typeof item.id).toBe("string");
+    expect(item.content_text).toBeTruthy();
+    expect(Number.isNaN(Date.parse(item.date_published))).toBe(false);
+  }
+  expect(feed.items[4]?.content_text).toContain("Above the limit: lead");
+  expect(feed.items[0]?.title).toBe("Bluebell child's mug (withdrawn, revision 3)");
+});
+
+describe("the sitemap", () => {
+  const options = { baseUrl: "https://shelf.example", path: "/sitemap.xml" };
+  it("lists standing pages and items that stand, with the day of their newest revision", () => {
+    const map = sitemap(sampleHistory(), options)!;
+    expect(inside(map, "loc")).toEqual([
+      ...["", "limits", "methods", "amounts", "corrections", "log"].map((p) => `https://shelf.example/${p}`),
+      "https://shelf.example/items/rattle",
+    ]);
+    expect(inside(map, "lastmod")).toEqual(["2026-11-27T10:00:00Z"]);
+    expect(unbalanced(map.replace(/^<\?xml.*\?>\n/, ""))).toEqual([]);
+  });
+  it("becomes an index over 50,000 addresses, and loses none", () => {
+    const one = publishedSample();
+    const many = Array.from({ length: sitemapLimit }, (_, i) => ({
+      ...one,
+      entry: { ...one.entry, slug: `mug-${i}` },
+    }));
+    expect(inside(sitemap(many, options)!, "loc")).toEqual([
+      "https://shelf.example/sitemap.xml?page=1",
+      "https://shelf.example/sitemap.xml?page=2",
+    ]);
+    expect(inside(sitemap(many, { ...options, page: 1 })!, "loc")).toHaveLength(sitemapLimit);
+    expect(inside(sitemap(many, { ...options, page: 2 })!, "loc")).toHaveLength(6);
+    expect(sitemap(many, { ...options, page: 3 })).toBeNull();
+    expect(sitemap(many, { ...options, page: 0 })).toBeNull();
+  });
+});

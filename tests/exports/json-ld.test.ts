@@ -1,0 +1,88 @@
+import { describe, expect, it } from "vitest";
+import { itemJsonLd, jsonForScript } from "@/lib/exports/json-ld.ts";
+import { publishedSample, sampleHistory } from "../support/sample-revisions.ts";
+import { sampleSnapshot, sampleSnapshotOf } from "../support/sample-snapshot.ts";
+
+const base = "https://shelf.example/";
+
+/** schema.org's properties for the types used here, inherited ones among them (vocabulary from memory; CorrectionComment, correctionsPolicy and measurementMethod as schema.org's own data files have them). */
+const vocabulary: Record<string, string> = {
+  Dataset:
+    "name description url identifier version inLanguage isAccessibleForFree license creator publisher datePublished dateModified temporalCoverage measurementTechnique about variableMeasured distribution isBasedOn correction",
+  Product: "name category alternateName description brand gtin14",
+  PropertyValue:
+    "name propertyID description value minValue maxValue unitText unitCode measurementTechnique measurementMethod",
+  DataDownload: "encodingFormat contentUrl sha256",
+  Organization: "name url correctionsPolicy email",
+  Person: "name",
+  Brand: "name",
+  CreativeWork: "name",
+  CorrectionComment: "text datePublished",
+};
+function unknownTerms(node: unknown): string[] {
+  if (Array.isArray(node)) return node.flatMap(unknownTerms);
+  if (typeof node !== "object" || node === null) return [];
+  const { "@type": type, ...rest } = node as Record<string, unknown>;
+  const known = vocabulary[String(type)]?.split(" ");
+  if (!known) return [`type ${String(type)}`];
+  return Object.entries(rest).flatMap(([key, value]) => [
+    ...(key.startsWith("@") || known.includes(key) ? [] : [`${type}.${key}`]),
+    ...unknownTerms(value),
+  ]);
+}
+
+describe("the page for machines", () => {
+  it("is a Dataset about a Product, in schema.org's words only", () => {
+    for (const revision of sampleHistory()) expect(unknownTerms(itemJsonLd(revision, base))).toEqual([]);
+    const full = publishedSample({
+      item: { ...sampleSnapshot().item, maker: "Nobody", gtin: "00000000000017" },
+      registry: { ...sampleSnapshot().registry, licence: "our own terms" },
+    });
+    const made = itemJsonLd(full, base);
+    expect(unknownTerms(made)).toEqual([]);
+    expect(made).toMatchObject({
+      "@type": "Dataset",
+      "@id": "https://shelf.example/items/bluebell-mug/revisions/1",
+      about: { "@type": "Product", brand: { name: "Nobody" }, gtin14: "00000000000017" },
+      license: { "@type": "CreativeWork", name: "our own terms" },
+    });
+  });
+  it("gives each element of each part as a PropertyValue with its UCUM unit and interval", () => {
+    const { variableMeasured } = itemJsonLd(publishedSample(), base) as { variableMeasured: object[] };
+    expect(variableMeasured).toHaveLength(6);
+    expect(variableMeasured[0]).toMatchObject({
+      name: "Lead (Pb), glaze, outside",
+      value: 411.8620090873221,
+      minValue: 376.90031321154106,
+      maxValue: 446.8237049631032,
+      unitCode: "UCUM:mg/kg",
+      description: "412 ± 35 mg/kg",
+    });
+  });
+  it("of what was not detected states only what it lies below", () => {
+    const revision = { ...publishedSample(), snapshot: sampleSnapshotOf("not-detected") };
+    const [value] = (itemJsonLd(revision, base) as { variableMeasured: Record<string, unknown>[] }).variableMeasured;
+    expect(value).toMatchObject({ maxValue: 5 });
+    expect(value).not.toHaveProperty("value");
+    expect(value).not.toHaveProperty("minValue");
+  });
+  it("says what a correction corrects", () => {
+    const correction = sampleHistory()[2]!;
+    expect(itemJsonLd(correction, base)).toMatchObject({
+      version: "2",
+      isBasedOn: "https://shelf.example/items/bluebell-mug/revisions/1",
+      correction: { "@type": "CorrectionComment", text: correction.snapshot.reason },
+    });
+  });
+});
+
+it("no text of an item can end the script tag it stands in", () => {
+  const hostile = publishedSample({
+    item: { ...sampleSnapshot().item, name: "</script><script>alert(1)</script><!--\u2028" },
+  });
+  const made = itemJsonLd(hostile, base);
+  const text = jsonForScript(made);
+  expect(text).not.toMatch(/[<\u2028\u2029]/);
+  expect(text).toContain("\\u003c/script>");
+  expect(JSON.parse(text)).toEqual(made);
+});
