@@ -39,7 +39,7 @@ export function censoredFit(detected: readonly Spot[], missed: readonly Spot[], 
   const scatter = test === null ? null : { q: test.q, df: test.df, p: test.p ?? 1, tau: normal.tau, relative };
   if (uneven) {
     const fit = lognormalFit(x, u, censored, policy);
-    return { ...fit, model: fit.state === "quantified" ? "censored-lognormal" : "none", scatter, uneven };
+    if (fit !== null) return { ...fit, model: fit.model === "lognormal" ? "censored-lognormal" : "none", scatter };
   }
   const [lo, hi] = normal.interval;
   if (!Number.isFinite(hi)) return { ...cannotServe(uneven), scatter };
@@ -54,6 +54,7 @@ export function censoredFit(detected: readonly Spot[], missed: readonly Spot[], 
     interval: [lo, hi],
     asymmetric: true,
     scatter,
+    uneven,
   };
 }
 
@@ -61,14 +62,14 @@ export function censoredFit(detected: readonly Spot[], missed: readonly Spot[], 
  * The lognormal model: mean M = exp(θ + σ²/2) by maximum likelihood and its profile interval with the small-sample cut. The
  * standard uncertainty for the budget is taken on the log scale from the interval's own width,
  * u = M·ln(hi/lo) / (2t), t with n−1 degrees of freedom: the symmetric part of what the interval says.
- * Where the likelihood has no inner maximum or its interval no upper end, the state is `range-only`. An interval that
- * reaches down to zero has no log width; there u = (hi − M)/t.
+ * Where the interval has no upper end the state is `range-only`. An interval that reaches down to zero has no log width; there
+ * u = (hi − M)/t. Null where the likelihood is highest at no content at all: the normal model serves there.
  */
-export function lognormalFit(x: number[], u: number[], censored: boolean[], policy: Policy): Fit {
+export function lognormalFit(x: number[], u: number[], censored: boolean[], policy: Policy): Fit | null {
   const fit = lognormalRandomEffects(x, u, censored, { level: policy.level, cut: "small-sample" });
-  if (fit.status !== "ok") return cannotServe(true);
+  if (fit.status !== "ok") return null;
   const [lo, hi] = fit.interval;
-  if (!Number.isFinite(hi) || !(fit.mean > 0)) return cannotServe(true);
+  if (!Number.isFinite(hi)) return cannotServe(true);
   const nu = x.length - 1;
   const factor = coverageFactor(nu, policy.level);
   return {
@@ -94,7 +95,7 @@ export function notQuantified(detected: readonly Spot[], missed: readonly Spot[]
   const normal = censoredRandomEffects(x, u, censored, options);
   const uneven = normal.status === "ok" && (normal.mean <= 0 || normal.tau / normal.mean > policy.unevenFrom);
   const chosen = uneven ? lognormalRandomEffects(x, u, censored, options) : normal;
-  const upper = chosen.status === "ok" ? chosen.interval[1] : Infinity;
+  const upper = chosen.interval === null ? Infinity : chosen.interval[1];
   const upperBound = Number.isFinite(upper) && upper > 0 ? upper : null;
   return {
     ...emptyFit,

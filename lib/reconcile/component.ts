@@ -66,7 +66,7 @@ function oneSpot(spot: Spot, policy: Policy): Fit {
 
 /** Mean of spots, s/√n and t with n−1: what can be said when errors are unknown. */
 function meanOfSpots(spots: readonly Spot[], policy: Policy): Fit {
-  const resolution = Math.max(...spots.map((spot) => spot.resolution ?? 0));
+  const resolution = Math.min(...spots.map((spot) => spot.resolution ?? 0));
   const { value, u, nu } = plainMean(
     spots.map((spot) => spot.value ?? 0),
     resolution,
@@ -93,19 +93,11 @@ function allDetected(spots: readonly Spot[], policy: Policy): Fit {
   const tau = Math.sqrt(even.tau2);
   const relative = even.mean === 0 ? 0 : tau / Math.abs(even.mean);
   const scatter = { q: even.q, df: even.df, p: chiSquareUpperTail(even.q, even.df), tau, relative };
-  // A mean at or below zero has no lognormal description; the normal model stays.
+  // A mean at or below zero, or a likelihood highest at no content, has no lognormal description; the normal model stays.
   const uneven = even.mean > 0 && relative > policy.unevenFrom;
-  if (uneven)
-    return {
-      ...lognormalFit(
-        x,
-        u,
-        x.map(() => false),
-        policy,
-      ),
-      scatter,
-      uneven,
-    };
+  const censored = x.map(() => false);
+  const lognormal = uneven ? lognormalFit(x, u, censored, policy) : null;
+  if (lognormal !== null) return { ...lognormal, scatter };
   return {
     ...emptyFit,
     state: "quantified",
@@ -115,5 +107,6 @@ function allDetected(spots: readonly Spot[], policy: Policy): Fit {
     nu: x.length - 1,
     interval: [even.interval[0], even.interval[1]],
     scatter,
+    uneven,
   };
 }

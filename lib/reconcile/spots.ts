@@ -14,7 +14,7 @@ export type Spot = {
   limit: number | null; // not detected: lowest detection limit reached, null = none was stated
   birge: number | null;
   agreement: number | null; // p of the Q test among the spot's shots; null with fewer than two errors
-  resolution: number | null; // coarsest last digit among the detected shots
+  resolution: number | null; // finest last digit among the detected shots
 };
 
 /**
@@ -41,8 +41,8 @@ export function groupBySpot(shots: readonly Shot[]): Shot[][] {
  *
  * - all detected, every u known: inverse-variance mean; u = (Σ1/u²)^(−1/2), times the Birge ratio √(Q/(n−1)) where that is over
  *   1, and then with n−1 degrees of freedom;
- * - a detected shot with unknown u among them: plain mean and s/√n with n−1 degrees of freedom, never less than the
- *   resolution of the written digits allows (δ/√12, GUM F.2.2.1); one such shot has unknown u;
+ * - a detected shot with unknown u among them: plain mean and s/√n with n−1 degrees of freedom (`plainMean`); one such
+ *   shot alone has unknown u;
  * - some shots not detected, others detected with known u: the value that makes both likeliest, non-detects left-censored at
  *   their limits (`censoredSpotMean`). The spot counts as detected. With unknown u the mean is that of the detected shots,
  *   which errs on the high side;
@@ -64,7 +64,7 @@ export function reconcileSpot(unsorted: readonly Shot[]): Spot {
 
   const x = detected.map((shot) => shot.value ?? 0);
   const known = detected.flatMap((shot) => (shot.u === null ? [] : [shot.u]));
-  const resolution = Math.max(...detected.map((shot) => shot.resolution ?? 0));
+  const resolution = Math.min(...detected.map((shot) => shot.resolution ?? 0));
   const rest = { ...base, limit: null, resolution };
   if (known.length < detected.length) return { ...rest, ...plainMean(x, resolution) };
   if (limits.length > 0) return { ...rest, ...censoredSpotMean(x, known, limits), nu: Infinity };
@@ -82,10 +82,10 @@ export function reconcileSpot(unsorted: readonly Shot[]): Spot {
 }
 
 /**
- * Plain mean with u = s/√n and n−1 degrees of freedom; u is never below δ/√12, the standard uncertainty of a last digit
- * δ (GUM F.2.2.1), since identical readings show only that the display is coarse. One value: u unknown.
+ * Plain mean with u = s/√n and n−1 degrees of freedom. Where all values are equal, s = 0 shows only that the display is coarse,
+ * and u is that of its last digit, δ/√12 (GUM F.2.2.1; `resolution` is δ). One value: u unknown.
  *
- * @example plainMean([10, 12, 14], 1) // { value: 12, u: 1.1547, nu: 2 }
+ * @example plainMean([10, 12, 14], 1) // { value: 12, u: 1.1547…, nu: 2 }
  */
 export function plainMean(x: readonly number[], resolution: number): { value: number; u: number | null; nu: number } {
   const n = x.length;
@@ -93,5 +93,5 @@ export function plainMean(x: readonly number[], resolution: number): { value: nu
   const value = anchor + x.reduce((sum, one) => sum + (one - anchor), 0) / n;
   if (n < 2) return { value, u: null, nu: Infinity };
   const squares = x.reduce((sum, one) => sum + (one - value) ** 2, 0);
-  return { value, u: Math.max(Math.sqrt(squares / (n - 1) / n), resolution / Math.sqrt(12)), nu: n - 1 };
+  return { value, u: squares > 0 ? Math.sqrt(squares / (n - 1) / n) : resolution / Math.sqrt(12), nu: n - 1 };
 }

@@ -75,15 +75,22 @@ describe("step 3: some spots not detected", () => {
     expect(result.value).toBeGreaterThan(48);
     expect(result.value).toBeLessThan(51);
   });
-  it("does not quantify one of three, and gives an upper bound", () => {
-    const result = resultOf([seen(30, 3), missed(20), missed(20)]);
+  it("does not quantify two of five, and gives an upper bound", () => {
+    const result = resultOf([seen(30, 3), seen(33, 3), missed(20), missed(20), missed(20)]);
     expect(result).toMatchObject({ state: "not-quantified", value: null, interval: null, stated: { value: "" } });
-    expect(result.upperBound ?? 0).toBeGreaterThan(10);
-    expect(result.highestSpot?.value).toBe(30);
-    expect(result.range).toEqual([30, 30]);
+    expect(result.upperBound ?? 0).toBeGreaterThan(33);
+    expect(result.highestSpot?.value).toBe(33);
+    expect(result.range).toEqual([30, 33]);
+    expect(result.counts).toMatchObject({ spots: 5, spotsDetected: 2 });
   });
-  it("does not quantify two of five", () => {
-    expect(resultOf([seen(30, 3), seen(33, 3), missed(20), missed(20), missed(20)]).state).toBe("not-quantified");
+  it("gives an even part a close bound", () => {
+    const bound = resultOf([seen(22, 3), seen(23, 3), missed(20), missed(20), missed(20)]).upperBound ?? 0;
+    expect(bound).toBeGreaterThan(20);
+    expect(bound).toBeLessThan(30);
+  });
+  it("says that there is no bound where one spot of three was detected on an uneven part", () => {
+    const result = resultOf([seen(30, 3), missed(20), missed(20)]);
+    expect(result).toMatchObject({ state: "not-quantified", upperBound: null, notes: ["no-upper-bound"] });
   });
   it("gives no bound where a non-detect names no limit", () => {
     const result = resultOf([seen(30, 3), seen(33, 3), seen(31, 3), missed(null)]);

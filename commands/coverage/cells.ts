@@ -1,0 +1,112 @@
+import { reconcile } from "../../lib/reconcile/reconcile.ts";
+import type { ReconcileResult, ShotInput } from "../../lib/reconcile/types.ts";
+import { type Random, randomFrom } from "./random.ts";
+import { verdictAgainst } from "./verdict.ts";
+
+export type Shape = "even" | "normal" | "lognormal" | "gamma";
+export type Cell = { shape: Shape; spots: number; spread: number; u: number; below: number };
+export type CellResult = Cell & {
+  trials: number;
+  stated: number; // share of trials with an interval
+  covered: number; // of those, holding the true mean
+  unsafe: number; // of those, wholly below the true mean
+  medianWidth: number; // relative to the true mean
+  wrongBelow: [number, number]; // share of all trials called "below" a limit at 0.5 and 0.9 of the mean
+  wrongAbove: [number, number]; // share of all trials called "above" a limit at 1.1 and 2 times the mean
+};
+
+const trueMean = 100;
+
+/**
+ * Spots 3, 4, 5, 7, 10; spread of the contents 0 to 1.0 of their mean; counting u 1 to 30 % of the mean; 0 to 50 % of
+ * spots below detection; contents normal, lognormal or gamma. Normal contents stop at a spread of 0.3, since
+ * beyond it many would be below zero. `quick` keeps the corners.
+ */
+export function grid(quick: boolean): Cell[] {
+  const cells: Cell[] = [];
+  for (const shape of ["even", "normal", "lognormal", "gamma"] as const)
+    for (const spots of quick ? [3, 5, 10] : [3, 4, 5, 7, 10])
+      for (const spread of shape === "even" ? [0] : quick ? [0.15, 0.3, 1] : [0.1, 0.15, 0.3, 0.6, 1])
+        for (const u of quick ? [0.03, 0.15] : [0.01, 0.03, 0.15, 0.3])
+          for (const below of quick ? [0, 0.4] : [0, 0.2, 0.4, 0.5])
+            if (shape !== "normal" || spread <= 0.3) cells.push({ shape, spots, spread, u, below });
+  return cells;
+}
+
+/** One cell: `trials` parts, each shot once at every spot. */
+export function simulateCell(cell: Cell, trials: number): CellResult {
+  const random = randomFrom(seedOf(cell));
+  const limit = cell.below === 0 ? Number.NEGATIVE_INFINITY : detectionLimit(cell, random);
+  const widths: number[] = [];
+  const tally = { covered: 0, unsafe: 0, below: [0, 0] as [number, number], above: [0, 0] as [number, number] };
+  for (let trial = 0; trial < trials; trial++) {
+    const result = reconcile(part(cell, limit, random), () => "");
+    if (result.interval) {
+      const [lo, hi] = result.interval;
+      widths.push((hi - lo) / trueMean);
+      if (hi < trueMean) tally.unsafe += 1;
+      else if (lo <= trueMean) tally.covered += 1;
+    }
+    countVerdicts(result, tally);
+  }
+  widths.sort((a, b) => a - b);
+  const stated = widths.length;
+  return {
+    ...cell,
+    trials,
+    stated: stated / trials,
+    covered: tally.covered / stated,
+    unsafe: tally.unsafe / stated,
+    medianWidth: widths[Math.floor(stated / 2)] ?? Number.NaN,
+    wrongBelow: [tally.below[0] / trials, tally.below[1] / trials],
+    wrongAbove: [tally.above[0] / trials, tally.above[1] / trials],
+  };
+}
+
+function countVerdicts(result: ReconcileResult, tally: { below: [number, number]; above: [number, number] }): void {
+  for (const place of [0, 1] as const) {
+    if (verdictAgainst(result, trueMean * ([0.5, 0.9] as const)[place]) === "below") tally.below[place] += 1;
+    if (verdictAgainst(result, trueMean * ([1.1, 2] as const)[place]) === "above") tally.above[place] += 1;
+  }
+}
+
+function content({ shape, spread }: Cell, random: Random): number {
+  if (shape === "even" || spread === 0) return trueMean;
+  if (shape === "normal") return trueMean * (1 + spread * random.normal());
+  if (shape === "gamma") return trueMean * spread ** 2 * random.gamma(1 / spread ** 2);
+  const sigma = Math.sqrt(Math.log1p(spread ** 2));
+  return trueMean * Math.exp(sigma * random.normal() - sigma ** 2 / 2);
+}
+
+const measured = (cell: Cell, random: Random): number => content(cell, random) + cell.u * trueMean * random.normal();
+
+/** The detection limit that leaves the wanted share of readings below it, from 20,000 readings of the cell's own kind. */
+function detectionLimit(cell: Cell, random: Random): number {
+  const readings = Array.from({ length: 20_000 }, () => measured(cell, random)).sort((a, b) => a - b);
+  return Math.max(readings[Math.floor(cell.below * readings.length)] ?? 0, 1e-3);
+}
+
+function part(cell: Cell, limit: number, random: Random): Parameters<typeof reconcile>[0] {
+  const shots = Array.from({ length: cell.spots }, (_, i) =>
+    shotOf(`${i + 1}`, measured(cell, random), cell.u * trueMean, limit),
+  );
+  return { element: "Pb", quantity: "bulk-mass-fraction", form: "bulk", shots, contributions: [] };
+}
+
+function shotOf(id: string, value: number, u: number, limit: number): ShotInput {
+  const below = value < limit;
+  const number = (one: number) => ({ text: String(one), value: one, decimals: 3 });
+  return {
+    ...{ id, spot: id, quantity: "bulk-mass-fraction", mode: null, unit: "mg/kg", belowDetection: below },
+    ...{ value: below ? null : number(value), error: below ? null : number(u), k: below ? null : 1 },
+    ...{ detectionLimit: below ? number(limit) : null, secondsCounted: null, takenAt: null, setAside: null },
+  };
+}
+
+/** A whole number from the cell's own description, so a cell's numbers do not depend on which others are run. */
+function seedOf(cell: Cell): number {
+  const text = `${cell.shape} ${cell.spots} ${cell.spread} ${cell.u} ${cell.below}`;
+  let seed = 2166136261;
+  for (const character of text) seed = Math.imul(seed ^ character.charCodeAt(0), 16777619);
+  return seed;
+}
