@@ -9,6 +9,7 @@ import {
   writeUglyCsv,
   writeWideCsv,
 } from "./file-writers.ts";
+import { hostileFiles } from "./hostile-files.ts";
 import type { ShotPlan } from "./shot-plan.ts";
 import { firstSitting, secondSitting } from "./shots-a.ts";
 import { germanSitting } from "./shots-b.ts";
@@ -62,4 +63,6 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     writeFileSync(join(folder, name), bytes);
     console.log(`${name}: ${shots.length} shots, ${bytes.length} bytes`);
   }
+  mkdirSync(join(folder, "hostile"), { recursive: true });
+  for (const { name, bytes } of hostileFiles) writeFileSync(join(folder, "hostile", name), bytes);
 }
