@@ -1,4 +1,5 @@
-import { type Element, elements, oxides } from "./elements.ts";
+import { elementInOxide, type Oxide, oxides } from "../quantity/oxides.ts";
+import { type Element, elements } from "./elements.ts";
 
 /** What a word in a header or an element cell names: an element, or an oxide that stands for one. */
 export type ChemicalName = {
@@ -14,25 +15,13 @@ export type ChemicalName = {
 const bySymbol = new Map<string, Element>(elements.map((element) => [element.symbol, element]));
 const byName = new Map<string, Element>(elements.flatMap((element) => element.names.map((name) => [name, element])));
 const symbolByLowerCase = new Map<string, Element>(elements.map((element) => [element.symbol.toLowerCase(), element]));
-const oxideByLowerCase = new Map<string, string>(oxides.map((formula) => [formula.toLowerCase(), formula]));
+const oxideByLowerCase = new Map<string, Oxide>(oxides.map((formula) => [formula.toLowerCase(), formula]));
 /** Two-letter symbols that are words or common abbreviations when not written in their own case, and short names that are words. */
 const ordinaryWords = new Set("as in be ho la se te ti ta re os er es co ce pr sm dy tb or".split(" "));
 
 /** "Molybdän" → "molybdan": lower case, accents folded, so that one table serves every spelling. */
 export const foldWord = (word: string): string =>
   word.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/ß/g, "ss").trim();
-
-/**
- * Mass of the element in a unit mass of an oxide: n·A(E) / (n·A(E) + m·A(O)). Dimensionless.
- * Example: elementFactor("PbO") = 207.2 / (207.2 + 15.999) = 0.92832.
- */
-export function elementFactor(formula: string): { symbol: string; factor: number } | null {
-  const parts = /^([A-Z][a-z]?)(\d*)O(\d*)$/.exec(formula);
-  const element = parts ? bySymbol.get(parts[1]!) : undefined;
-  if (!parts || !element) return null;
-  const ofElement = element.weight * Number(parts[2] || 1);
-  return { symbol: element.symbol, factor: ofElement / (ofElement + 15.999 * Number(parts[3] || 1)) };
-}
 
 /**
  * Reads one word as an element's symbol or name or as an oxide. Null when it is none.
@@ -42,10 +31,10 @@ export function readChemicalName(word: string): ChemicalName | null {
   const exact = bySymbol.get(word);
   if (exact) return { symbol: word, oxide: null, factor: 1, needsCompany: word.length === 1 };
   const folded = foldWord(word);
-  const formula = oxides.includes(word) ? word : oxideByLowerCase.get(folded);
+  const formula = oxideByLowerCase.get(folded);
   if (formula) {
-    const { symbol, factor } = elementFactor(formula)!;
-    return { symbol, oxide: formula, factor, needsCompany: false };
+    const { element, factor } = elementInOxide(formula);
+    return { symbol: element, oxide: formula, factor, needsCompany: false };
   }
   const named = byName.get(folded);
   if (named) return { symbol: named.symbol, oxide: null, factor: 1, needsCompany: ordinaryWords.has(folded) };

@@ -2,6 +2,7 @@ import type { Problem } from "../quantity/problem.ts";
 import { readChemicalName } from "./chemical-symbol.ts";
 import type { Figure, Mapping } from "./mapping.ts";
 import type { Table } from "./table.ts";
+import { readUnit, type UnitWord } from "./unit-words.ts";
 
 /** A mapping's column names turned into positions once, so that rows are read without look-ups. -1: no such column. */
 export type FigureIndex = {
@@ -11,6 +12,8 @@ export type FigureIndex = {
   /** What turns the figure into the element's; 1 but for oxides. */
   factor: number;
   defaultLimit: string | null;
+  /** The figure's unit, looked up once. */
+  unitWord: UnitWord | null;
   value: number;
   error: number;
   limit: number;
@@ -62,6 +65,7 @@ export function mappingFaults(table: Pick<Table, "columns">, mapping: Mapping): 
 export function indexColumns(table: Pick<Table, "columns">, mapping: Mapping): ColumnIndex {
   const at = (name: string | null): number => (name === null ? -1 : table.columns.indexOf(name));
   const positions = (figure: Figure) => ({
+    unitWord: figure.unit === null ? null : readUnit(figure.unit),
     ...{ figure, value: at(figure.value), error: at(figure.error), limit: at(figure.limit), flag: at(figure.flag) },
   });
   const { long } = mapping;

@@ -40,7 +40,16 @@ export function markEvidence(digits: string): { shows: MarkEvidence; groups: ","
   return { shows: either ? "either-comma" : "decimal-comma", groups: null };
 }
 
+/** Most cells: one mark with other than three digits behind it. */
+const plainDecimal = /^\d+([.,])(?:\d{1,2}|\d{4,12})$/;
+
 export function noteNumber(evidence: DecimalEvidence, cell: string, row: number, column: string): void {
+  const plain = plainDecimal.exec(cell);
+  const seenOften = plain ? evidence[plain[1] === "." ? "decimal-point" : "decimal-comma"] : null;
+  if (seenOften && seenOften.examples.length >= 3) {
+    seenOften.count += 1;
+    return;
+  }
   for (const digits of cell.match(/[\d.,]*\d[.,]?/g) ?? []) {
     const { shows, groups } = markEvidence(digits);
     if (groups === ",") evidence.groupsWithComma = true;

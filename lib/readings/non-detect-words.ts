@@ -26,3 +26,17 @@ export const foldMark = (cell: string): string =>
     .toLowerCase()
     .replace(/[≤‹]/g, "<")
     .replace(/[\s._]+/g, "");
+
+/** The commonest spellings as they stand, so that most non-detects need no folding. */
+export const plainNonDetects: ReadonlySet<string> = new Set([
+  "<LOD",
+  "< LOD",
+  "LOD",
+  "ND",
+  "nd",
+  "n.d.",
+  "N.D.",
+  "<DL",
+  "<MDL",
+  "BDL",
+]);

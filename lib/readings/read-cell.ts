@@ -1,5 +1,12 @@
 import { type DecimalMark, parseWrittenNumber } from "../quantity/written-number.ts";
-import { dashMarks, foldMark, nonDetectWords, notAvailableMarks, notMeasuredWords } from "./non-detect-words.ts";
+import {
+  dashMarks,
+  foldMark,
+  nonDetectWords,
+  notAvailableMarks,
+  notMeasuredWords,
+  plainNonDetects,
+} from "./non-detect-words.ts";
 import type { WrittenNumber } from "./reading.ts";
 import { faultOf } from "./text-hygiene.ts";
 import { readUnit, type UnitWord } from "./unit-words.ts";
@@ -25,17 +32,18 @@ const longestCell = 60;
 const plainPoint = /^\d{1,15}(?:\.\d{1,15})?$/;
 const plainComma = /^\d{1,15}(?:,\d{1,15})?$/;
 
+/** The quick way for plain digits with at most one decimal mark; null where the text is anything else. */
+export function readPlain(text: string, style: NumberStyle): WrittenNumber | null {
+  if (style.decimal === null || !(style.decimal === "comma" ? plainComma : plainPoint).test(text)) return null;
+  const mark = text.indexOf(style.decimal === "comma" ? "," : ".");
+  const value = Number(style.decimal === "comma" ? text.replace(",", ".") : text);
+  return { text, value, decimals: mark < 0 ? 0 : text.length - mark - 1 };
+}
+
 /** Reads a number by the file's style. Gives the number, or the code of what is wrong with it. */
 export function readNumber(text: string, style: NumberStyle): WrittenNumber | string {
-  const plain = style.decimal === "comma" ? plainComma : plainPoint;
-  if (style.decimal !== null && plain.test(text)) {
-    const dot = text.search(/[.,]/);
-    return {
-      text,
-      value: Number(style.decimal === "comma" ? text.replace(",", ".") : text),
-      decimals: dot < 0 ? 0 : text.length - dot - 1,
-    };
-  }
+  const plain = readPlain(text, style);
+  if (plain) return plain;
   if (style.decimal === null && /\d[.,]|[.,]\d/.test(text)) return "decimal-mark-unknown";
   const decimal = style.decimal ?? "point";
   const other = decimal === "comma" ? "." : ",";
@@ -110,9 +118,9 @@ function readMeasured(text: string, style: NumberStyle): CellMeaning {
 export function readCell(cell: string, style: NumberStyle): CellMeaning {
   const text = cell.trim();
   if (text === "") return { is: "blank" };
-  const quick = style.decimal !== null && (style.decimal === "comma" ? plainComma : plainPoint).test(text);
-  if (quick)
-    return { is: "number", number: readNumber(text, style) as WrittenNumber, error: null, unit: null, unitText: null };
+  const quick = readPlain(text, style);
+  if (quick) return { is: "number", number: quick, error: null, unit: null, unitText: null };
+  if (plainNonDetects.has(text)) return { is: "below", limit: null, unit: null, unitText: null };
   if (text.length > longestCell) return trouble("not-a-number");
   const fault = faultOf(text);
   if (fault) return trouble(fault);

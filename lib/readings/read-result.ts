@@ -2,7 +2,7 @@ import type { QuantityKind } from "../quantity/kinds.ts";
 import type { FigureIndex } from "./column-index.ts";
 import type { Mapping } from "./mapping.ts";
 import { dashMarks, foldMark, nonDetectWords, notAvailableMarks, notMeasuredWords } from "./non-detect-words.ts";
-import { type CellMeaning, type NumberStyle, readCell, readNumber } from "./read-cell.ts";
+import { type CellMeaning, type NumberStyle, readCell, readNumber, readPlain } from "./read-cell.ts";
 import type { ElementResult, WrittenNumber } from "./reading.ts";
 import { type RowProblem, rowProblem } from "./row-problem.ts";
 import { faultOf } from "./text-hygiene.ts";
@@ -31,6 +31,8 @@ function readCompanion(
   unit: string | null,
   style: NumberStyle,
 ): Written | RowProblem {
+  const quick = readPlain(cell, style);
+  if (quick && quick.value > 0) return quick;
   const text = cell.trim().replace(kind === "error" ? /^(?:±|\+\s*\/?\s*-)\s*/ : /^[<≤]\s*/, "");
   if (saysNothing(text)) return null;
   const read = readCell(text, style);
@@ -65,7 +67,7 @@ function settleUnit(
   const columnText = context.unitText ?? figure.unitText ?? figure.unit;
   const own = context.unitText !== null && context.unitText !== "" ? readUnit(context.unitText) : null;
   if (context.unitText && !own) return rowProblem("unit-unknown", figure.value, context.unitText);
-  const word = own ?? (figure.unit === null ? null : readUnit(figure.unit));
+  const word = own ?? index.unitWord;
   if (cellUnit && word && cellUnit.unit !== word.unit)
     return rowProblem("unit-conflict", figure.value, cellText ?? "", word.unit);
   if (cellUnit) return { word: word ?? cellUnit, text: cellText ?? cellUnit.unit };
@@ -142,6 +144,31 @@ function settleLimit(
 const scaled = (written: Written, factor: number): Written =>
   written === null || factor === 1 ? written : { ...written, value: written.value * factor };
 
+/** The error of a detected value. "0" beside a value of 0 states none. */
+function readError(
+  cells: readonly string[],
+  index: FigureIndex,
+  context: ResultContext,
+  value: WrittenNumber,
+  unit: string,
+): Written | RowProblem {
+  const cell = index.error < 0 ? "" : (cells[index.error] ?? "");
+  if (cell === "" || (value.value === 0 && !/[1-9]/.test(cell))) return null;
+  return readCompanion(cell, index.figure.error ?? "", "error", unit, context.style);
+}
+
+/** The limit beside a detected value, which nothing depends on: a limit of 0 there states none. */
+function readLimitBeside(
+  cells: readonly string[],
+  index: FigureIndex,
+  context: ResultContext,
+  unit: string,
+): Written | RowProblem {
+  const cell = index.limit < 0 ? "" : (cells[index.limit] ?? "");
+  if (cell === "" || /^\s*0+(?:[.,]0*)?\s*$/.test(cell)) return null;
+  return readCompanion(cell, index.figure.limit ?? "", "limit", unit, context.style);
+}
+
 /**
  * Reads one figure of a row with its error and limit. Null: not measured. A problem: the row cannot become a reading as it is.
  *
@@ -160,32 +187,32 @@ export function readResult(
   if ("code" in unit) return unit;
   const quantity = settleQuantity(context, index, unit.word);
   if (typeof quantity === "object") return quantity;
-  const base = {
-    ...{ element: index.element, quantity, unit: unit.word.unit, unitText: unit.text, column: figure.value },
-    ...(index.oxide === null ? {} : { oxide: index.oxide }),
+  // Written out, not spread: a long file makes a million of these, and objects of one shape are a third of the size.
+  const make = (value: Written, error: Written, limit: Written): ElementResult => {
+    const result: ElementResult = {
+      element: index.element,
+      quantity,
+      unit: unit.word.unit,
+      unitText: unit.text,
+      belowDetection: value === null,
+      value: scaled(value, factor),
+      error: scaled(error, factor),
+      k: error === null ? null : figure.k,
+      detectionLimit: scaled(limit, factor),
+      column: figure.value,
+    };
+    if (index.oxide !== null) result.oxide = index.oxide;
+    return result;
   };
   if (value.is === "below") {
     const limit = settleLimit(cells, index, context, value.limit, unit.word.unit);
-    if (isTrouble(limit)) return limit;
-    return { ...base, belowDetection: true, value: null, error: null, k: null, detectionLimit: scaled(limit, factor) };
+    return isTrouble(limit) ? limit : make(null, null, limit);
   }
-  const isZero = value.number.value === 0 && !/[1-9]/.test(index.error < 0 ? "" : (cells[index.error] ?? ""));
-  const error =
-    value.error ??
-    (index.error < 0 || isZero
-      ? null
-      : readCompanion(cells[index.error] ?? "", figure.error ?? "", "error", unit.word.unit, context.style));
+  const error = value.error ?? readError(cells, index, context, value.number, unit.word.unit);
   if (isTrouble(error)) return error;
   if (error !== null && error.value <= 0)
     return rowProblem("error-not-positive", figure.value, cells[index.value] ?? "");
   if (error !== null && figure.k === null) return rowProblem("k-unknown", figure.error ?? figure.value, error.text);
-  const limit =
-    index.limit < 0
-      ? null
-      : readCompanion(cells[index.limit] ?? "", figure.limit ?? "", "limit", unit.word.unit, context.style);
-  if (isTrouble(limit)) return limit;
-  return {
-    ...{ ...base, belowDetection: false, value: scaled(value.number, factor), error: scaled(error, factor) },
-    ...{ k: error === null ? null : figure.k, detectionLimit: scaled(limit, factor) },
-  };
+  const limit = readLimitBeside(cells, index, context, unit.word.unit);
+  return isTrouble(limit) ? limit : make(value.number, error, limit);
 }

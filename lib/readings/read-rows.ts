@@ -3,7 +3,7 @@ import { mappingFaults } from "./column-index.ts";
 import { fitsHeader } from "./find-header.ts";
 import { groupLongReadings } from "./group-long-readings.ts";
 import type { Mapping } from "./mapping.ts";
-import { settleAndAsk } from "./open-questions.ts";
+import { type Question, settleAndAsk } from "./open-questions.ts";
 import { makeRowReader } from "./read-row.ts";
 import type { Reading, RowAccount, SetAsideRow } from "./reading.ts";
 import { type RowProblem, rowProblem } from "./row-problem.ts";
@@ -38,28 +38,18 @@ function faultOfKind(row: TableRow, table: Table): RowProblem | null {
   return null;
 }
 
-/** What must be settled before any row is read: columns that exist and no open blocking question. */
-export function problemsBeforeReading(table: Table, mapping: Mapping): Problem[] {
-  const faults = mappingFaults(table, mapping);
-  if (faults.length > 0) return faults;
-  return settleAndAsk(table, mapping)
-    .questions.filter((open) => open.blocking)
-    .map((open) => {
-      const [example] = open.examples;
-      const column = open.columns[0];
-      return {
-        ...{
-          code: `ask-${open.id}`,
-          where: { ...(example ? { row: example.row } : {}), ...(column ? { column } : {}) },
-        },
-        ...{ found: example?.text ?? open.columns.join(", "), allowed: open.options.join(", ") },
-      };
-    });
-}
+const asProblem = (open: Question): Problem => {
+  const [example] = open.examples;
+  const column = open.columns[0];
+  return {
+    ...{ code: `ask-${open.id}`, where: { ...(example ? { row: example.row } : {}), ...(column ? { column } : {}) } },
+    ...{ found: example?.text ?? open.columns.join(", "), allowed: open.options.join(", ") },
+  };
+};
 
 /**
  * Reads all rows in chunks, so that a caller can report progress or let others work in between: iterate it, the last `value` is the
- * result. The mapping must be complete (problemsBeforeReading is empty); it is used as it stands.
+ * result. The mapping must fit the table (mappingFaults is empty) and have been settled (settleAndAsk leaves no blocking question); it is used as it stands.
  */
 export function* readRowsInChunks(
   table: Table,
@@ -112,9 +102,9 @@ export function* readRowsInChunks(
 export function readRows(table: Table, mapping: Mapping, options: ReadOptions = {}): Outcome<ReadRows> {
   const faults = mappingFaults(table, mapping);
   if (faults.length > 0) return refused(...faults);
-  const settled = settleAndAsk(table, mapping).mapping;
-  const problems = problemsBeforeReading(table, settled);
-  if (problems.length > 0) return refused(...problems);
+  const { mapping: settled, questions } = settleAndAsk(table, mapping);
+  const open = questions.filter((question) => question.blocking);
+  if (open.length > 0) return refused(...open.map(asProblem));
   const reading = readRowsInChunks(table, settled, options);
   for (let step = reading.next(); ; step = reading.next()) {
     if (step.done) return done(step.value);

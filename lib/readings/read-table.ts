@@ -19,20 +19,29 @@ const sameCells = (one: readonly string[], other: readonly string[]): boolean =>
 /** The first text of a row, folded for look-up among the summary words. */
 function firstWord(cells: readonly string[]): string {
   const first = cells.find((cell) => cell.trim() !== "") ?? "";
+  if (first.length > 30 || /^\d/.test(first)) return "";
   return foldWord(first).replace(/[:.]+$/, "");
 }
 
+const nextFilled = (records: readonly string[][], after: number): string[] | undefined => {
+  for (let at = after + 1; at < records.length && at < after + 6; at++)
+    if (!isBlankRow(records[at]!) && !isUnitsRow(records[at]!)) return records[at];
+  return undefined;
+};
+
 /** The header of another table: words, most of them recognised, not this header, with numbers under what it names. */
-function isOtherHeader(cells: readonly string[], below: readonly string[] | undefined): boolean {
+function isOtherHeader(records: readonly string[][], index: number): boolean {
+  const cells = records[index]!;
   let filled = 0;
   for (const cell of cells) {
     if (cell.trim() === "") continue;
     if (looksLikeData(cell)) return false;
     filled += 1;
   }
-  if (filled < 2 || !below) return false;
+  if (filled < 2) return false;
   const score = headerScore(cells);
   if (score < 2 || score * 2 < filled) return false;
+  const below = nextFilled(records, index) ?? [];
   return cells.some((cell, at) => isRecognised(readHeaderCell(cell)) && looksLikeData(below[at] ?? ""));
 }
 
@@ -65,12 +74,6 @@ function markTrailingSummaries(rows: TableRow[]): void {
   }
 }
 
-const nextFilled = (records: readonly string[][], after: number): string[] | undefined => {
-  for (let at = after + 1; at < records.length && at < after + 6; at++)
-    if (!isBlankRow(records[at]!) && !isUnitsRow(records[at]!)) return records[at];
-  return undefined;
-};
-
 function lineNumbers(records: readonly string[][]): number[] {
   let line = 1;
   return records.map((cells) => {
@@ -100,8 +103,7 @@ function quoteProblem(records: readonly string[][], lines: readonly number[], un
 
 /** A table of its own above the header that was found: its header names a result, and numbers stand below it. */
 const isEarlierTable = (records: readonly string[][], at: number): boolean =>
-  isOtherHeader(records[at]!, nextFilled(records, at)) &&
-  records[at]!.some((cell) => !["role", "unknown"].includes(readHeaderCell(cell).is));
+  isOtherHeader(records, at) && records[at]!.some((cell) => !["role", "unknown"].includes(readHeaderCell(cell).is));
 
 const nameOfDelimiter: Record<Delimiter, string> = { ",": "comma", ";": "semicolon", "\t": "tab" };
 
@@ -152,7 +154,7 @@ export function readTable(text: string, options: { delimiter?: Delimiter } = {})
             : malformed.has(at)
               ? "quotes"
               : kindOf(cells, header, units);
-    if ((kind === "data" || kind === "width") && isOtherHeader(cells, nextFilled(records, at)))
+    if ((kind === "data" || kind === "width") && isOtherHeader(records, at))
       return refused({
         code: "two-tables",
         where: { row: line },

@@ -1,10 +1,11 @@
 import type { QuantityKind } from "../quantity/kinds.ts";
+import type { Unit } from "../quantity/units.ts";
 
 /**
  * The units a file of readings writes, in their many spellings, and what kind of quantity each can stand for.
  * A mass fraction does not say whether it is of a bulk part or of a coating: that is asked.
  */
-export type UnitWord = { unit: string; kinds: readonly QuantityKind[]; spellings: readonly string[] };
+export type UnitWord = { unit: Unit; kinds: readonly QuantityKind[]; spellings: readonly string[] };
 
 const fraction = ["bulk-mass-fraction", "coating-mass-fraction"] as const;
 
@@ -22,7 +23,7 @@ export const unitWords: readonly UnitWord[] = [
       ...["weight %", "weight percent", "mass %", "% mass", "mass percent", "masse-%", "% masse"],
     ],
   },
-  { unit: "ppb", kinds: fraction, spellings: ["ppb", "µg/kg", "ug/kg"] },
+  { unit: "µg/kg", kinds: fraction, spellings: ["ppb", "µg/kg", "ug/kg"] },
   {
     unit: "mg/cm²",
     kinds: ["coating-areal"],
