@@ -26,7 +26,7 @@ function componentSchemas(): Json {
   for (const [id, schema] of Object.entries(schemas)) registry.add(schema, { id });
   const made = z.toJSONSchema(registry, {
     target: "draft-2020-12",
-    io: "output",
+    io: "input", // as a reader may meet it: members may be added, so none is forbidden
     uri: (id) => `#/components/schemas/${id}`,
   }).schemas as Record<string, Json>;
   return Object.fromEntries(

@@ -1,3 +1,4 @@
+import type { Problem } from "../quantity/problem.ts";
 import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
 
 /** What a tester or a reviewer asked for and could not have. */
@@ -21,12 +22,17 @@ export const workflowProblems: ProblemWords = {
   "reason-too-short": (p) =>
     `Please write why, in ${p.allowed ?? "a few words"}. The reason is published with the reading.`,
   "reason-missing": () => "Please write why. The reason is published and stays.",
-  "already-imported": (p) =>
-    `This file has been loaded before${p.found ? ` (${quoted(p.found)})` : ""}. Nothing was loaded a second time.`,
+  "already-imported": (p) => alreadyImported(p),
   "same-reading": (p) =>
     `${placeOf(p)}the same reading is already here${p.found ? ` (${quoted(p.found)})` : ""}. It was not counted twice.`,
   "import-published": (p) =>
     `Published pages stand on this import${p.found ? ` (${quoted(p.found)})` : ""}, so it cannot be undone. Publish a correction instead.`,
+  "import-not-loaded": (p) => `${fileOf(p)} is not loaded, so there is nothing to undo.`,
+  "import-not-undone": (p) => `${fileOf(p)} has not been undone, so there is nothing to bring back.`,
+  "unknown-row": (p) =>
+    `There is no such row waiting to be mended${p.found ? ` (${quoted(p.found)})` : ""}. Reload the page.`,
+  "row-already-mended": (p) =>
+    `${p.where?.row === undefined ? "This row" : `Row ${p.where.row}`} has already been mended. Nothing was loaded a second time.`,
   "import-undone": () => "This import has already been undone.",
   "too-large": (p) =>
     `${placeOf(p)}this is too large${p.found ? ` (${p.found})` : ""}.${allowedText(p)} Nothing was stored.`,
@@ -41,3 +47,12 @@ export const workflowProblems: ProblemWords = {
     "Someone changed this while you were looking at it. Reload the page to see the newest state, then try again. Nothing was changed.",
   "store-failed": () => "The change could not be stored, and nothing of it was kept. Please try again.",
 };
+
+const fileOf = (p: Problem): string => (p.where?.file ? `The file ${quoted(p.where.file)}` : "This file");
+
+/** `found` is the state of the import ("imported", "undone") or the name under which the same bytes came before. */
+function alreadyImported(p: Problem): string {
+  if (p.found === "undone") return `${fileOf(p)} was loaded and undone. Bring it back from its own page instead.`;
+  const other = p.found && p.found !== "imported" && p.found !== p.where?.file ? ` as ${quoted(p.found)}` : "";
+  return `${fileOf(p)} has been loaded before${other}. Nothing was loaded a second time.`;
+}
