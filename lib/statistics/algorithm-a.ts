@@ -1,5 +1,5 @@
 import { requireNumbers } from "./checks.ts";
-import { huberFixedPoint } from "./huber-fixed-point.ts";
+import { huberFixedPoint, isRoundingOnly } from "./huber-fixed-point.ts";
 import { medianMad } from "./median-mad.ts";
 
 export type AlgorithmA = {
@@ -31,7 +31,7 @@ export function algorithmA(x: readonly number[]): AlgorithmA {
   requireNumbers("x", x, 2);
   const { median, mad } = medianMad(x);
   const start = 1.483 * mad;
-  if (start === 0) return { mean: median, sd: 0, iterations: 1, degenerate: true };
+  if (isRoundingOnly(mad, median)) return { mean: median, sd: 0, iterations: 1, degenerate: true };
   const end = huberFixedPoint(x, { mean: median, sd: start }, { clip: 1.5, scale: 1.134 });
   return { ...end, degenerate: false };
 }

@@ -6,6 +6,9 @@ export type HuberFixedPoint = { mean: number; sd: number; iterations: number };
 const ROUND_LIMIT = 100_000;
 const STILL = 1e-15;
 
+/** Whether a median absolute deviation is 0 but for the rounding of the values themselves. */
+export const isRoundingOnly = (mad: number, median: number): boolean => mad <= 4 * Number.EPSILON * Math.abs(median);
+
 /**
  * The iteration Algorithm A and Huber's proposal 2 share: values beyond `mean ± clip·sd` are moved to that edge, then
  * mean = average of the moved values, sd = √(Σ(moved − mean)²/(n − 1))·`scale`, until neither changes by more than

@@ -1,6 +1,6 @@
 import { requireNumbers } from "./checks.ts";
 import { normalUpperTail } from "./distributions.ts";
-import { huberFixedPoint } from "./huber-fixed-point.ts";
+import { huberFixedPoint, isRoundingOnly } from "./huber-fixed-point.ts";
 import { medianMad } from "./median-mad.ts";
 import { requirePositive } from "./require-number.ts";
 
@@ -30,7 +30,7 @@ export function huberProposal2(x: readonly number[], { k = 1.5 }: { k?: number }
   requirePositive("k", k);
   const { median, mad } = medianMad(x);
   const start = 1.4826 * mad;
-  if (start === 0) return { mean: median, sd: 0, degenerate: true };
+  if (isRoundingOnly(mad, median)) return { mean: median, sd: 0, degenerate: true };
   const end = huberFixedPoint(x, { mean: median, sd: start }, { clip: k, scale: 1 / Math.sqrt(secondMoment(k)) });
   return { mean: end.mean, sd: end.sd, degenerate: false };
 }
