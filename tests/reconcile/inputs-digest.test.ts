@@ -1,6 +1,7 @@
+import canonicalize from "canonicalize";
 import { describe, expect, it } from "vitest";
 import { compareNames } from "@/lib/reconcile/canonical-order.ts";
-import { inputsDigest } from "@/lib/reconcile/inputs-digest.ts";
+import { canonicalText, inputsDigest } from "@/lib/reconcile/inputs-digest.ts";
 import { defaultPolicy } from "@/lib/reconcile/types.ts";
 import { inputOf, resultOf, seen, sha256 } from "./shots.ts";
 
@@ -25,6 +26,15 @@ describe("the digest of the inputs", () => {
     expect(JSON.parse(text)).toMatchObject({ version: "1", policy: { version: "1" }, element: "Pb" });
     expect(resultOf(shots).inputsDigest).toBe(sha256(text));
     expect(text.startsWith('{"contributions":[],"element":"Pb"')).toBe(true);
+  });
+  it("writes the same canonical JSON as the canonicalize package", () => {
+    const input = {
+      ...inputOf(shots),
+      note: '±\u20ac"\\\n\u0007',
+      numbers: [1e21, 1e-7, 0.1, -0, 333333333.3333333],
+      none: null,
+    };
+    expect(canonicalText({ ...input, left: undefined })).toBe(canonicalize(input));
   });
   it("orders names the same on every machine", () => {
     expect(["b", "10", "2", "a", "B", "02"].sort(compareNames)).toEqual(["02", "2", "10", "B", "a", "b"]);
