@@ -1,5 +1,8 @@
 import { DomainError } from "../quantity/domain-error.ts";
 
+// Halving from 1 to the smallest double takes some 1,100 rounds; the method never needs more than a few times that.
+const ROUND_LIMIT = 10_000;
+
 /**
  * The zero of f between lo and hi, where f changes sign: Brent's method (Brent, Algorithms for Minimization without
  * Derivatives, 1973, chapter 4), down to the spacing of the numbers themselves.
@@ -20,7 +23,7 @@ export function bracketedRoot(f: (x: number) => number, lo: number, hi: number):
   let fc = fa;
   let step = b - a;
   let previous = step;
-  for (let i = 0; i < 300; i++) {
+  for (let i = 0; i < ROUND_LIMIT; i++) {
     if (fb > 0 === fc > 0) {
       c = a;
       fc = fa;
@@ -52,7 +55,7 @@ export function bracketedRoot(f: (x: number) => number, lo: number, hi: number):
     b += Math.abs(step) > tolerance ? step : Math.sign(half) * tolerance;
     fb = f(b);
   }
-  return b;
+  throw new Error(`no root after ${ROUND_LIMIT} rounds, at ${b}`);
 }
 
 /** Step from b by the secant (two points) or inverse quadratic interpolation (three). */

@@ -1,0 +1,113 @@
+import { describe, expect, it } from "vitest";
+import { inversePrediction } from "@/lib/statistics/inverse-prediction.ts";
+import { weightedLine } from "@/lib/statistics/weighted-line.ts";
+import { york } from "@/lib/statistics/york.ts";
+import { refusalCode } from "../support/refusal-code.ts";
+
+// Invented inputs; the expected answers follow from the definitions.
+describe("weightedLine", () => {
+  it("two points: the line through them, nothing left over", () => {
+    const r = weightedLine([0, 10], [1, 21], [1, 2]);
+    expect(r).toMatchObject({ df: 0 });
+    expect(r.slope).toBeCloseTo(2, 14);
+    expect(r.intercept).toBeCloseTo(1, 14);
+    expect(r.chi2).toBeCloseTo(0, 20);
+    expect(r.seIntercept).toBeCloseTo(1, 14);
+  });
+  it("uncertainties a thousand million times apart keep their order", () => {
+    const r = weightedLine([0, 1, 2], [0, 1, 100], [1e-6, 1e-6, 1e3]);
+    expect(r.slope).toBeCloseTo(1, 9);
+  });
+  it("uncertainties of any size do not overflow", () => {
+    for (const size of [1e-160, 1e160]) {
+      const r = weightedLine([1, 2, 3], [2 * size, 4 * size, 6.3 * size], [size, size, size]);
+      expect(r.slope / size).toBeCloseTo(2.15, 12);
+      expect(r.chi2).toBeCloseTo(0.015, 12);
+    }
+  });
+  it("refuses equal x, unequal lists, u of zero, one point", () => {
+    expect(refusalCode(() => weightedLine([2, 2], [1, 3], [1, 1]))).toBe("no-spread-in-x");
+    expect(refusalCode(() => weightedLine([1, 2], [1], [1, 1]))).toBe("length-mismatch");
+    expect(refusalCode(() => weightedLine([1, 2], [1, 2], [1]))).toBe("length-mismatch");
+    expect(refusalCode(() => weightedLine([1, 2], [1, 2], [1, 0]))).toBe("not-positive");
+    expect(refusalCode(() => weightedLine([1], [1], [1]))).toBe("too-few");
+    expect(refusalCode(() => weightedLine([1, Number.NaN], [1, 2], [1, 1]))).toBe("not-finite");
+  });
+});
+
+describe("inversePrediction", () => {
+  const line = { intercept: 1, slope: 2, seIntercept: 0, seSlope: 0, cov: 0 };
+  it("an exact line passes the reading's uncertainty through the slope", () => {
+    expect(inversePrediction(line, { y0: 7, uY0: 0.5 })).toEqual({ x: 3, u: 0.25 });
+    expect(inversePrediction({ ...line, slope: -2 }, { y0: 7, uY0: 0.5 })).toEqual({ x: -3, u: 0.25 });
+  });
+  it("is least uncertain at the middle of the points", () => {
+    const fitted = weightedLine([0, 5, 10], [0, 5, 10], [1, 1, 1]);
+    const u = (y0: number) => inversePrediction(fitted, { y0, uY0: 0 }).u;
+    expect(u(5)).toBeLessThan(u(0));
+    expect(u(5)).toBeLessThan(u(10));
+    expect(u(5)).toBeCloseTo(1 / Math.sqrt(3), 12);
+  });
+  it("refuses a flat line, a negative uncertainty, an impossible covariance", () => {
+    expect(refusalCode(() => inversePrediction({ ...line, slope: 0 }, { y0: 1, uY0: 1 }))).toBe("flat-line");
+    expect(refusalCode(() => inversePrediction(line, { y0: 1, uY0: -1 }))).toBe("negative");
+    expect(refusalCode(() => inversePrediction({ ...line, cov: 1 }, { y0: 1, uY0: 1 }))).toBe("covariance-too-large");
+    expect(refusalCode(() => inversePrediction(line, { y0: Number.NaN, uY0: 1 }))).toBe("not-finite");
+  });
+});
+
+describe("york", () => {
+  const x = [1, 2.2, 2.9, 4.3, 5];
+  const y = [2.1, 3.8, 6.4, 8.1, 10.3];
+  const ux = [0.1, 0.2, 0.1, 0.3, 0.2];
+  const uy = [0.3, 0.2, 0.4, 0.2, 0.5];
+
+  it("does not care which variable is called x", () => {
+    const there = york(x, y, ux, uy);
+    const back = york(y, x, uy, ux);
+    expect(back.slope).toBeCloseTo(1 / there.slope, 12);
+    expect(back.intercept).toBeCloseTo(-there.intercept / there.slope, 12);
+    expect(back.s).toBeCloseTo(there.s, 11);
+  });
+  it("is stationary: no neighbouring line fits better", () => {
+    const { slope, intercept, s } = york(x, y, ux, uy);
+    const sumAt = (a: number, b: number) =>
+      x.reduce(
+        (sum, value, i) =>
+          sum + ((y[i] as number) - a - b * value) ** 2 / ((uy[i] as number) ** 2 + (b * (ux[i] as number)) ** 2),
+        0,
+      );
+    expect(sumAt(intercept, slope)).toBeCloseTo(s, 11);
+    for (const da of [-0.01, 0, 0.01])
+      for (const db of [-0.01, 0, 0.01])
+        if (da !== 0 || db !== 0) expect(sumAt(intercept + da, slope + db)).toBeGreaterThan(s);
+  });
+  it("scales with both variables", () => {
+    const by = (k: number, list: number[]) => list.map((value) => k * value);
+    const plain = york(x, y, ux, uy);
+    const scaled = york(by(1e-6, x), by(1e9, y), by(1e-6, ux), by(1e9, uy));
+    expect(scaled.slope / 1e15).toBeCloseTo(plain.slope, 10);
+    expect(scaled.intercept / 1e9).toBeCloseTo(plain.intercept, 10);
+    expect(scaled.seSlope / 1e15).toBeCloseTo(plain.seSlope, 10);
+    expect(scaled.cov / 1e24).toBeCloseTo(plain.cov, 10);
+    expect(scaled.s).toBeCloseTo(plain.s, 10);
+  });
+  it("errors in x only: the line of x on y, turned over", () => {
+    const none = x.map(() => 0);
+    const line = weightedLine(y, x, ux);
+    expect(york(x, y, ux, none).slope).toBeCloseTo(1 / line.slope, 10);
+  });
+  it("points on one line, on a level line, and only two of them", () => {
+    expect(york([1, 2, 3], [2, 4, 6], [0.1, 0.1, 0.1], [0.1, 0.2, 0.3]).slope).toBeCloseTo(2, 14);
+    expect(york([1, 2, 3], [5, 5, 5], [0.1, 0.1, 0.1], [0.1, 0.1, 0.1])).toMatchObject({ slope: 0, s: 0 });
+    expect(york([1, 3], [2, 8], [0.1, 0.1], [0.1, 0.1]).slope).toBeCloseTo(3, 13);
+  });
+  it("refuses equal x, a point without uncertainty, a negative one, unequal lists", () => {
+    expect(refusalCode(() => york([1, 1], [1, 2], [1, 1], [1, 1]))).toBe("no-spread-in-x");
+    expect(refusalCode(() => york([1, 2], [1, 2], [0, 1], [0, 1]))).toBe("no-uncertainty");
+    expect(refusalCode(() => york([1, 2], [1, 2], [-1, 1], [1, 1]))).toBe("negative");
+    expect(refusalCode(() => york([1, 2], [1, 2], [1, 1], [1]))).toBe("length-mismatch");
+    expect(refusalCode(() => york([1], [1], [1], [1]))).toBe("too-few");
+    expect(refusalCode(() => york([1, Number.NaN], [1, 2], [1, 1], [1, 1]))).toBe("not-finite");
+  });
+});
