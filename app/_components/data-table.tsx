@@ -124,9 +124,7 @@ export function Aligned({ text, decimals }: { text: string; decimals: number }) 
   return (
     <span className="number">
       {text}
-      <span className={styles.blank} aria-hidden="true">
-        {`${has === 0 ? "." : ""}${"0".repeat(missing)}`}
-      </span>
+      <span className={styles.blank} data-blank={`${has === 0 ? "." : ""}${"0".repeat(missing)}`} />
     </span>
   );
 }

@@ -27,11 +27,11 @@ export function SiteHeader() {
             <li>
               <a href={paths.corrections()}>Corrections</a>
             </li>
-            <li className={styles.bench}>
-              <a href={paths.bench()}>Sign in / Bench</a>
-            </li>
           </ul>
         </nav>
+        <p className={styles.bench}>
+          <a href={paths.bench()}>Sign in / Bench</a>
+        </p>
       </div>
     </header>
   );

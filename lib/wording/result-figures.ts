@@ -60,7 +60,7 @@ export function stripFigure(result: SnapshotResult): StripFigure {
       top !== null && several
         ? {
             value: top.value,
-            label: `${result.state === "not-quantified" ? "seen at one spot" : "highest spot"} ${significant(top.value)}`,
+            label: `highest spot ${significant(top.value)}`,
           }
         : null,
     limits: limitsOnAxis(result).map((d) => ({ id: `${d.limitId}-${d.value}`, value: d.value, label: axisName(d) })),
@@ -136,8 +136,8 @@ export const spotFigureNote = (unit: string): string =>
   `In ${unit}. Each dot is one reading; its bar reaches two standard uncertainties to either side. An open bar was not detected and ends at what the analyser could see. A hollow dot was set aside and does not count. The thin upright line is the value of the spot.`;
 
 /** Said under the interval strip. */
-export const axisNote = (unit: string): string => `Scale in ${unit}. Equal steps to the right multiply the amount.`;
+export const axisNote = (unit: string): string => `Scale in ${unit}`;
 
 /** How to read the strip, once on a page. */
 export const stripKey =
-  "A black bar is the range that most likely holds the true amount, its upright stroke the value. An open bar means not detected: at most up to its end. A lozenge is the highest spot, a thin line the range of an uneven part. Dashed lines are limits.";
+  "A black bar is the range that most likely holds the true amount, its upright stroke the value. An open bar means not detected: at most up to its end. A lozenge is the highest spot, a thin line the range of an uneven part. Dashed lines are limits. Equal steps to the right multiply the amount.";

@@ -61,8 +61,10 @@ export function ItemView({
                 {answer.verdict ? <VerdictMark verdict={answer.verdict} /> : null}
                 <strong>{answer.headline}</strong>
               </p>
-              {answer.sentences.map((sentence) => (
-                <p key={sentence}>{sentence}</p>
+              {answer.sentences.map((sentence, index) => (
+                <p key={sentence} className={index === 0 ? "answer" : undefined}>
+                  {sentence}
+                </p>
               ))}
             </div>
             {photo ? (

@@ -34,7 +34,7 @@ export function Tested({ snapshot }: { snapshot: Snapshot }) {
               { name: "Who paid", value: specimen.whoPaid },
               { name: "Date code", value: specimen.dateCode },
               { name: "Condition", value: specimen.condition },
-              { name: "Parts tested", value: listed(specimen.parts.map((part) => part.name)) },
+              { name: "Parts tested", value: specimen.parts.map((part) => part.name).join("; ") },
             ]}
           />
         </div>

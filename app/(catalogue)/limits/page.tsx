@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { connection } from "next/server";
 import { Actions, Button } from "@/app/_components/button.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
+import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { SelectField } from "@/app/_components/field.tsx";
@@ -57,7 +58,11 @@ export default async function LimitsPage({ searchParams }: Props) {
           const rows = shown.filter((limit) => limit.jurisdiction === place);
           return (
             <Entry key={place} title={place} aside={counted(rows.length, "limit")}>
-              <LimitsTable place={place} rows={rows} />
+              <div>
+                <Disclosure summary={`${counted(rows.length, "limit")}, ${place}`} open={places.length === 1}>
+                  <LimitsTable place={place} rows={rows} />
+                </Disclosure>
+              </div>
             </Entry>
           );
         })}
@@ -74,7 +79,16 @@ function LimitsTable({ place, rows }: { place: string; rows: PublicLimit[] }) {
       rows={rows}
       rowKey={(limit) => limit.id}
       columns={[
-        { key: "title", head: "Limit", cell: (limit) => <a href={paths.limit(limit.id)}>{limit.title}</a> },
+        {
+          key: "title",
+          head: "Limit",
+          cell: (limit) => (
+            <>
+              <a href={paths.limit(limit.id)}>{limit.title}</a>
+              <span className={styles.scope}>{limit.scope}</span>
+            </>
+          ),
+        },
         { key: "element", head: "For", cell: (limit) => limit.substances.join(limit.sum ? " + " : ", ") },
         { key: "value", head: "Number", numeric: true, cell: (limit) => limitNumber(limit) },
         { key: "quantity", head: "What it is about", cell: (limit) => labelOf(quantityLabels, limit.quantity) },
