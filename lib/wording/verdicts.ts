@@ -13,11 +13,15 @@ export const verdictWords: Record<Verdict, string> = {
 };
 
 /**
- * A limit's name and number: "US children's products, 100 mg/kg". The place comes first where the title does not say it.
+ * A limit's name and number: "US children's products, 100 mg/kg". The place comes first where the title does not say it, and a
+ * title that ends in its own number ("…, 100") does not say it twice.
  */
 export function limitName(limit: Pick<SnapshotDecision, "title" | "jurisdiction" | "value" | "unit">): string {
-  const named = limit.title.includes(limit.jurisdiction) ? limit.title : `${limit.jurisdiction}, ${limit.title}`;
-  return limit.value === null ? named : `${named}, ${withUnit(String(limit.value), limit.unit)}`;
+  const number = limit.value === null ? null : String(limit.value);
+  const ending = number === null ? "" : `, ${number}`;
+  const title = ending !== "" && limit.title.endsWith(ending) ? limit.title.slice(0, -ending.length) : limit.title;
+  const named = title.includes(limit.jurisdiction) ? title : `${limit.jurisdiction}, ${title}`;
+  return number === null ? named : `${named}, ${withUnit(number, limit.unit)}`;
 }
 
 /** What stands in brackets after the verdict: how sure it is. Null where no probability was worked out. */

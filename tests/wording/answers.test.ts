@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { listLimits } from "@/lib/limits/list-limits.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
 import { cautionsFor } from "@/lib/wording/cautions.ts";
@@ -96,6 +97,20 @@ describe("the first screen", () => {
   it.each(pages)("calls nothing legal, illegal or safe: %s", (_name, snapshot) => {
     expect(said(snapshot)).not.toMatch(/\b(?:il)?legal|\bsafe|\bdanger|undefined|null|NaN/i);
   });
+});
+
+describe("with every limit of the registry's own list in place of the sample's", () => {
+  it.each(["above", "too-close", "below", "not-detected", "not-quantified", "uneven"] as const)(
+    "%s stays at US grade 8 or lower",
+    (state) => {
+      for (const { title, jurisdiction, value, unit } of listLimits()) {
+        const snapshot = structuredClone(sampleSnapshotOf(state));
+        const [decision] = snapshot.specimens[0]!.parts[0]!.results[0]!.decisions;
+        Object.assign(decision!, { title, jurisdiction, value, unit });
+        expect(gradeLevel(said(snapshot)), title).toBeLessThanOrEqual(8);
+      }
+    },
+  );
 });
 
 describe("the cautions", () => {

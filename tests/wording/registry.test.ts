@@ -5,6 +5,7 @@ import { logFaultCodes } from "@/lib/publication/verify-log.ts";
 import { ageGroups, itemCategories, materials } from "@/lib/quantity/item-words.ts";
 import { quantityKinds } from "@/lib/quantity/kinds.ts";
 import { flagCodes } from "@/lib/reconcile/types.ts";
+import { accessProblems } from "@/lib/wording/access-problems.ts";
 import { contributionName, contributionSource, shareText } from "@/lib/wording/budget.ts";
 import { changeSentence } from "@/lib/wording/changes.ts";
 import { elementName, elementTitle } from "@/lib/wording/elements.ts";
@@ -20,6 +21,9 @@ import {
 import { logFaultSentence } from "@/lib/wording/log-faults.ts";
 import { methodSteps } from "@/lib/wording/models.ts";
 import { problemSentence, problemWords } from "@/lib/wording/problems.ts";
+import { publicationProblems } from "@/lib/wording/publication-problems.ts";
+import { readingProblems } from "@/lib/wording/reading-problems.ts";
+import { workflowProblems } from "@/lib/wording/workflow-problems.ts";
 import { samplePart, sampleSnapshot, sampleStates } from "../support/sample-snapshot.ts";
 
 describe("every code has its words", () => {
@@ -100,6 +104,12 @@ describe("problems", () => {
   });
   it("takes direction and control marks out of what it quotes", () => {
     expect(problemSentence({ code: "unknown-item", found: "mug\u202Egnp\u0000.exe" })).toContain("“mug gnp .exe”");
+  });
+  it("no code is worded in two files", () => {
+    const files = [accessProblems, workflowProblems, publicationProblems, readingProblems].flatMap((f) =>
+      Object.keys(f),
+    );
+    expect(files.filter((code, i) => files.indexOf(code) !== i)).toEqual([]);
   });
   it("every code that a workflow or the access room can return has a sentence", () => {
     const missing = ["access", "workflows", "publication", "files", "platform"].flatMap((room) =>

@@ -34,5 +34,9 @@ describe("each verdict carries its probability and its limit's name", () => {
     const limit = { jurisdiction: "EU", title: "Cadmium in plastics", value: 100, unit: "mg/kg" };
     expect(limitName(limit)).toBe("EU, Cadmium in plastics, 100 mg/kg");
     expect(limitName({ ...limit, title: "EU cadmium in plastics", value: null })).toBe("EU cadmium in plastics");
+    expect(limitName({ ...limit, title: "Cadmium in plastics, 100" })).toBe("EU, Cadmium in plastics, 100 mg/kg");
+    expect(limitName({ ...limit, title: "Cadmium in plastics, 2100" })).toBe(
+      "EU, Cadmium in plastics, 2100, 100 mg/kg",
+    );
   });
 });
