@@ -38,7 +38,7 @@ function faultOfKind(row: TableRow, table: Table): RowProblem | null {
   return null;
 }
 
-const asProblem = (open: Question): Problem => {
+export const asProblem = (open: Question): Problem => {
   const [example] = open.examples;
   const column = open.columns[0];
   return {
@@ -46,6 +46,15 @@ const asProblem = (open: Question): Problem => {
     ...{ found: example?.text ?? open.columns.join(", "), allowed: open.options.join(", ") },
   };
 };
+
+/** What must be settled before any row is read: columns that exist and no open blocking question. One pass over the rows. */
+export function problemsBeforeReading(table: Table, mapping: Mapping): Problem[] {
+  const faults = mappingFaults(table, mapping);
+  if (faults.length > 0) return faults;
+  return settleAndAsk(table, mapping)
+    .questions.filter((open) => open.blocking)
+    .map(asProblem);
+}
 
 /**
  * Reads all rows in chunks, so that a caller can report progress or let others work in between: iterate it, the last `value` is the

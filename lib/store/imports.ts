@@ -194,6 +194,16 @@ export async function completeBatch(
   });
 }
 
+/** What has been said of a waiting file's columns so far; null forgets it. */
+export async function writeDraftMapping(
+  tx: Db,
+  id: string,
+  mapping: string | null,
+  instrumentId: string | null,
+): Promise<void> {
+  await tx.importBatch.update({ where: { id }, data: { mapping, instrumentId } });
+}
+
 export async function countMended(tx: Db, id: string): Promise<void> {
   await tx.importBatch.update({
     where: { id },

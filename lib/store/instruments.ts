@@ -40,6 +40,17 @@ export async function findInstrument(db: Db, where: { id: string } | { serial: s
 }
 
 export async function saveInstrument(tx: Db, input: Omit<Instrument, "id">, id?: string): Promise<Instrument> {
-  const data = { ...input, modes: JSON.stringify(input.modes) };
+  const { name, kind, serial, windowMm, errorK: k, calibrationRel, timeZone, minimumSeconds } = input;
+  const data = {
+    name,
+    kind,
+    serial,
+    windowMm,
+    errorK: k,
+    calibrationRel,
+    timeZone,
+    minimumSeconds,
+    modes: JSON.stringify(input.modes),
+  };
   return instrumentOf(id ? await tx.instrument.update({ where: { id }, data }) : await tx.instrument.create({ data }));
 }

@@ -52,13 +52,18 @@ function normalised(input: ItemInput): Outcome<ItemFields> {
   return done({ ...fields, gtin: gtin?.state === "ok" ? gtin.gtin : null });
 }
 
-export async function createItemWorkflow(context: Context, input: ItemInput): Promise<Outcome<ItemRecord>> {
+/** Makes an item. Its address comes from its name, or from `wanted` where somebody asks for one. */
+export async function createItemWorkflow(
+  context: Context,
+  input: ItemInput,
+  wanted?: string,
+): Promise<Outcome<ItemRecord>> {
   const permitted = requirePermission(context.person, "edit-item");
   if (!permitted.ok) return permitted;
   const fields = normalised(input);
   if (!fields.ok) return fields;
   return inTransaction(context.db, async (tx) => {
-    const base = slugOf(fields.value.name);
+    const base = slugOf(wanted ?? fields.value.name);
     let slug = base;
     for (let n = 2; await slugTaken(tx, slug); n += 1) slug = `${base}-${n}`;
     return done(await createItem(tx, { ...fields.value, slug, createdById: permitted.value.id }));

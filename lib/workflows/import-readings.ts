@@ -2,9 +2,10 @@ import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { answerQuestions } from "../readings/answer-questions.ts";
+import { mappingFaults } from "../readings/column-index.ts";
 import { type Mapping, mappingSchema } from "../readings/mapping.ts";
 import { settleAndAsk } from "../readings/open-questions.ts";
-import { problemsBeforeReading, type ReadRows, readRowsInChunks } from "../readings/read-rows.ts";
+import { asProblem, type ReadRows, readRowsInChunks } from "../readings/read-rows.ts";
 import type { RowAccount } from "../readings/reading.ts";
 import { isIdentified } from "../readings/reading-fingerprint.ts";
 import { headerFingerprint, type Table } from "../readings/table.ts";
@@ -19,7 +20,7 @@ import {
   knownFingerprints,
   rememberMapping,
 } from "../store/imports.ts";
-import { findInstrument, type Instrument } from "../store/instruments.ts";
+import { findInstrument, type Instrument, saveInstrument } from "../store/instruments.ts";
 import { packReading, resultPacker } from "../store/reading-results.ts";
 
 export type ImportProgress = { step: "reading" | "writing"; done: number; total: number };
@@ -65,9 +66,11 @@ function settle(table: Table, mapping: Mapping, instrument: Instrument | null): 
     ...(instrument?.timeZone && mapping.timeZone === null ? { timeZone: instrument.timeZone } : {}),
   });
   if (!known.ok) return known;
-  const settled = settleAndAsk(table, known.value).mapping;
-  const problems = problemsBeforeReading(table, settled);
-  return problems.length > 0 ? refused(...problems) : done(settled);
+  const faults = mappingFaults(table, known.value);
+  if (faults.length > 0) return refused(...faults);
+  const { mapping: settled, questions } = settleAndAsk(table, known.value);
+  const open = questions.filter((question) => question.blocking);
+  return open.length > 0 ? refused(...open.map(asProblem)) : done(settled);
 }
 
 /** Reads in chunks and lets other requests through between them: a long file does not stop the server. */
@@ -120,8 +123,19 @@ async function write(
     account: rows.account,
     at,
   });
+  const k = commonCoverage(rows.mapping);
+  // Asked once for each instrument: what was answered here is the instrument's from now on.
+  if (instrument && instrument.errorK === null && k !== null)
+    await saveInstrument(tx, { ...instrument, errorK: k }, instrument.id);
   if (batch.source === "file")
     await rememberMapping(tx, headerFingerprint(table), JSON.stringify(rows.mapping), instrument?.id ?? null);
   const repeated = identified.filter((r) => r.asideReason !== null).length;
   return done({ batchId: batch.id, account: rows.account, readings: prepared.length, repeated });
+}
+
+/** What every error figure of the mapping covers, where they all cover the same. */
+function commonCoverage(mapping: Mapping): 1 | 2 | 3 | null {
+  const figures = mapping.long ? [mapping.long] : mapping.elements;
+  const [first, ...rest] = [...new Set(figures.flatMap((figure) => (figure.k === null ? [] : [figure.k])))];
+  return first !== undefined && rest.length === 0 ? first : null;
 }

@@ -1,0 +1,23 @@
+import type { Metadata } from "next";
+import { PageHead } from "@/app/_components/entry.tsx";
+import { paths } from "@/lib/platform/paths.ts";
+import { BenchTabs } from "../bench-tabs.tsx";
+import { FileDrop } from "./file-drop.tsx";
+
+export const metadata: Metadata = { title: "Load a file" };
+
+export default async function ImportPage({ searchParams }: { searchParams: Promise<{ problem?: string }> }) {
+  const { problem } = await searchParams;
+  return (
+    <>
+      <PageHead title="Load a file">
+        <p>
+          The file is kept as it came, byte for byte. Then you are shown what each column seems to be, and you say what
+          the file does not. Nothing is guessed, and no row is lost.
+        </p>
+      </PageHead>
+      <BenchTabs current={paths.benchImport()} />
+      <FileDrop action={`${paths.benchImport()}/upload`} problem={problem?.slice(0, 1000)} />
+    </>
+  );
+}

@@ -1,0 +1,40 @@
+import { requestContext } from "@/lib/access/request-context.ts";
+import { requirePermission } from "@/lib/access/require-permission.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import type { Problem } from "@/lib/quantity/problem.ts";
+import { problemSentence } from "@/lib/wording/problems.ts";
+import { largestFile, receiveFileWorkflow } from "@/lib/workflows/receive-file.ts";
+
+const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
+
+/** Takes one instrument file. Answers with where to go next, or with what is wrong; a form without scripts is sent on. */
+export async function POST(request: Request): Promise<Response> {
+  const scripted = request.headers.get("accept")?.includes("application/json") ?? false;
+  const context = await requestContext();
+  // Asked before the body is read: nobody unknown gets to send fifty megabytes.
+  const permitted = requirePermission(context.person, "import-readings");
+  if (!permitted.ok) return refusal(permitted.problems, scripted, 403);
+  const announced = Number(request.headers.get("content-length") ?? 0);
+  if (announced > largestFile + 10_000)
+    return refusal(
+      [{ code: "too-large", found: megabytes(announced), allowed: megabytes(largestFile) }],
+      scripted,
+      413,
+    );
+  const file = (await request.formData()).get("file");
+  if (!(file instanceof File) || file.name === "")
+    return refusal([{ code: "file-missing", where: { field: "file" } }], scripted, 400);
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const outcome = await receiveFileWorkflow(context, { name: file.name, bytes });
+  if (!outcome.ok) return refusal(outcome.problems, scripted, 422);
+  const { batch, known } = outcome.value;
+  const next = `${paths.benchImportBatch(batch.id)}${known ? "?known=1" : ""}`;
+  return scripted ? Response.json({ next }) : new Response(null, { status: 303, headers: { location: next } });
+}
+
+function refusal(problems: Problem[], scripted: boolean, status: number): Response {
+  const sentences = problems.map(problemSentence);
+  if (scripted) return Response.json({ problems: sentences }, { status });
+  const location = `${paths.benchImport()}?problem=${encodeURIComponent(sentences.join(" "))}`;
+  return new Response(null, { status: 303, headers: { location } });
+}

@@ -1,0 +1,222 @@
+import { randomBytes } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { addPerson } from "../lib/access/add-person.ts";
+import { makeAuth } from "../lib/access/auth.ts";
+import type { Person } from "../lib/access/permissions.ts";
+import { setPassword } from "../lib/access/set-password.ts";
+import { keepPhoto } from "../lib/files/photo-store.ts";
+import type { Context } from "../lib/platform/context.ts";
+import { environment } from "../lib/platform/environment.ts";
+import { secretFile } from "../lib/platform/secret-file.ts";
+import { sha256 } from "../lib/platform/sha256.ts";
+import { assessItem } from "../lib/publication/assess-item.ts";
+import type { Outcome } from "../lib/quantity/problem.ts";
+import { answerQuestions } from "../lib/readings/answer-questions.ts";
+import { proposeMapping } from "../lib/readings/propose-mapping.ts";
+import { batchTable } from "../lib/store/batch-table.ts";
+import { saveCheckStandard } from "../lib/store/check-standards.ts";
+import { type Database, openDatabase } from "../lib/store/database.ts";
+import { addPhoto } from "../lib/store/items.ts";
+import { listPeople } from "../lib/store/people.ts";
+import { saveRegistry } from "../lib/store/publications.ts";
+import { listReadings, markCheckReadings, type StoredReading } from "../lib/store/readings.ts";
+import { workingItem } from "../lib/store/working-item.ts";
+import { problemSentence } from "../lib/wording/problems.ts";
+import { assignReadingsWorkflow } from "../lib/workflows/assign-readings.ts";
+import { createItemWorkflow } from "../lib/workflows/create-item.ts";
+import { addComponentWorkflow, addSpecimenWorkflow } from "../lib/workflows/describe-specimen.ts";
+import { importReadingsWorkflow } from "../lib/workflows/import-readings.ts";
+import { publishItemWorkflow } from "../lib/workflows/publish-item.ts";
+import { receiveFileWorkflow } from "../lib/workflows/receive-file.ts";
+import { reviewItemWorkflow, submitItemWorkflow } from "../lib/workflows/review-item.ts";
+import { saveInstrumentWorkflow } from "../lib/workflows/save-instrument.ts";
+import { setReadingAsideWorkflow } from "../lib/workflows/set-reading-aside.ts";
+import { scenario } from "../sample-data/scenario.ts";
+import type { PersonKey, ScenarioFile, ScenarioItem } from "../sample-data/scenario-types.ts";
+
+/**
+ * Loads the invented scenario through the very workflows that people use, and prints three sign-ins with passwords
+ * made now. On a second start only the passwords are made anew.
+ */
+const sampleData = join(import.meta.dirname, "..", "sample-data");
+
+function must<T>(outcome: Outcome<T>, doing: string): T {
+  if (outcome.ok) return outcome.value;
+  throw new Error(`The scenario could not be loaded, ${doing}: ${outcome.problems.map(problemSentence).join(" ")}`);
+}
+
+type Loading = { db: Database; people: Record<PersonKey, Person>; as: (key: PersonKey, at?: string | null) => Context };
+
+async function main(): Promise<void> {
+  const { databaseFile, baseUrl, port, dataDir } = environment();
+  const db = openDatabase(databaseFile);
+  const auth = makeAuth(db, { baseUrl, port, secret: secretFile(dataDir, "auth-secret"), cookies: false });
+  const fresh = (await listPeople(db)).length === 0;
+  const signIns = await makePeople(db, auth);
+  if (fresh) {
+    console.log("Loading the invented scenario …");
+    await loadAll({ db, people: signIns.people, as: contextOf(db, signIns.people) }, dataDir);
+  }
+  console.log(
+    `\n${scenario.registry.name}: everything in it is invented.\n\n  ${baseUrl}\n\nSign-ins, with passwords made just now:`,
+  );
+  for (const { role, email, password } of signIns.lines)
+    console.log(`  ${role.padEnd(9)} ${email.padEnd(32)} ${password}`);
+  console.log("");
+  await db.$disconnect();
+}
+
+async function makePeople(db: Database, auth: ReturnType<typeof makeAuth>) {
+  const known = new Map((await listPeople(db)).map((p) => [p.email, p]));
+  const people = {} as Record<PersonKey, Person>;
+  const lines: { role: string; email: string; password: string }[] = [];
+  for (const { key, name, email, role } of scenario.people) {
+    const password = randomBytes(9).toString("base64url");
+    const person = known.get(email.toLowerCase());
+    if (person) await setPassword(auth, person.id, password);
+    people[key] = person ?? (await addPerson(auth, { name, email, password, role }));
+    lines.push({ role, email, password });
+  }
+  return { people, lines };
+}
+
+const contextOf =
+  (db: Database, people: Record<PersonKey, Person>) =>
+  (key: PersonKey, at: string | null = null): Context => ({
+    db,
+    person: people[key],
+    clock: () => (at ? new Date(at) : new Date()),
+  });
+
+async function loadAll(loading: Loading, dataDir: string): Promise<void> {
+  const { about: _, ...registry } = scenario.registry;
+  await saveRegistry(loading.db, registry);
+  const instrumentIds = new Map<string, string>();
+  for (const i of scenario.instruments) {
+    const fields = {
+      name: i.name,
+      kind: i.kind,
+      serial: i.serial,
+      modes: i.modes.map((m) => m.name),
+      windowMm: i.windowMm,
+      errorK: i.errorK,
+      calibrationRel: i.calibrationRelativeU,
+      timeZone: i.timeZone,
+      minimumSeconds: i.minimumSeconds,
+    };
+    instrumentIds.set(i.key, must(await saveInstrumentWorkflow(loading.as("tester"), fields), `adding ${i.name}`).id);
+  }
+  const batches = new Map<string, string>();
+  for (const file of scenario.files.filter((f) => f.load))
+    batches.set(file.name, await loadFile(loading, file, instrumentIds.get(file.instrument) ?? null));
+  await markStandards(loading, batches);
+  const items = [...scenario.items].sort((a, b) => (a.stateAt ?? "9").localeCompare(b.stateAt ?? "9"));
+  for (const item of items) await loadItem(loading, item, batches, dataDir);
+}
+
+async function loadFile({ as, db }: Loading, file: ScenarioFile, instrumentId: string | null): Promise<string> {
+  const bytes = new Uint8Array(readFileSync(join(sampleData, "files", file.name)));
+  const { batch } = must(await receiveFileWorkflow(as("tester"), { name: file.name, bytes }), `receiving ${file.name}`);
+  const table = must(await batchTable(db, batch), `reading ${file.name}`);
+  const proposed = proposeMapping(table).mapping;
+  const { changes, errorK, timeZone, quantity, unit } = file.answers;
+  const base = { ...proposed, roles: { ...proposed.roles, ...changes } };
+  const mapping = must(
+    answerQuestions(base, { k: errorK, timeZone, quantity, ...(unit ? { unit } : {}) }),
+    `mapping ${file.name}`,
+  );
+  must(
+    await importReadingsWorkflow(as("tester"), { batchId: batch.id, mapping, instrumentId }),
+    `importing ${file.name}`,
+  );
+  return batch.id;
+}
+
+const readingsOf = (db: Database, batchId: string | undefined, sample: string): Promise<StoredReading[]> =>
+  batchId === undefined ? Promise.resolve([]) : listReadings(db, { batchId, sample }, 10_000);
+
+async function markStandards({ db }: Loading, batches: Map<string, string>): Promise<void> {
+  for (const standard of scenario.standards) {
+    const certified = Object.fromEntries(
+      standard.certified.map((c) => [c.element, { value: c.value, U: c.U, k: c.k, unit: standard.unit }]),
+    );
+    const id = await saveCheckStandard(db, {
+      name: standard.name,
+      matrix: standard.matrix,
+      certified: JSON.stringify(certified),
+      certificate: standard.certificate,
+      expiresOn: standard.expires,
+    });
+    for (const { file, sample } of standard.readings) {
+      const readings = await readingsOf(db, batches.get(file), sample);
+      if (readings.length > 0)
+        await markCheckReadings(
+          db,
+          readings.map((r) => r.id),
+          id,
+        );
+    }
+  }
+}
+
+async function loadItem(
+  loading: Loading,
+  item: ScenarioItem,
+  batches: Map<string, string>,
+  dataDir: string,
+): Promise<void> {
+  const { db, as } = loading;
+  const tester = as("tester", item.stateAt);
+  const { name, aliases, marks, maker, gtin, category, ageGroup, foodContact, mouthable, description } = item;
+  const words = { name, aliases, marks, maker, gtin, category, ageGroup, foodContact, mouthable, description };
+  const { id } = must(await createItemWorkflow(tester, words, item.slug), `making ${item.name}`);
+  for (const photo of item.photos) {
+    const kept = must(
+      await keepPhoto(dataDir, new Uint8Array(readFileSync(join(sampleData, "photos", photo.file)))),
+      `keeping ${photo.file}`,
+    );
+    await addPhoto(db, id, { ...kept, alt: photo.alt });
+  }
+  for (const { components, ...specimen } of item.specimens) {
+    const specimenId = must(await addSpecimenWorkflow(tester, id, specimen), `adding ${specimen.label}`);
+    for (const { key: _, readings, ...component } of components) {
+      const part = must(await addComponentWorkflow(tester, specimenId, component), `adding ${component.name}`);
+      for (const { file, sample } of readings) {
+        const found = await readingsOf(db, batches.get(file), sample);
+        if (found.length === 0) continue;
+        const readingIds = found.map((r) => r.id);
+        const spot = { how: "as-written" } as const;
+        must(await assignReadingsWorkflow(tester, { readingIds, componentId: part.id, spot }), `assigning ${sample}`);
+      }
+    }
+  }
+  for (const { file, number, by, reason } of item.setAside) {
+    const batchId = batches.get(file);
+    if (!batchId) continue;
+    const readingIds = (await listReadings(db, { batchId, text: number }, 10_000))
+      .filter((r) => r.number === number)
+      .map((r) => r.id);
+    must(await setReadingAsideWorkflow(as(by, item.stateAt), { readingIds, reason }), `setting aside ${number}`);
+  }
+  await settleState(loading, item, id);
+}
+
+async function settleState({ db, as }: Loading, item: ScenarioItem, id: string): Promise<void> {
+  if (item.state === "draft") return;
+  const tester = as("tester", item.stateAt);
+  must(await submitItemWorkflow(tester, id), `submitting ${item.name}`);
+  if (item.review) {
+    const reviewer = as(item.review.by, item.review.on);
+    const working = await workingItem(db, id, item.review.on.slice(0, 10));
+    const shownDigest = working ? assessItem(working.assess, sha256).inputsDigest : "";
+    must(
+      await reviewItemWorkflow(reviewer, { itemId: id, decision: "approved", note: item.review.note, shownDigest }),
+      `reviewing ${item.name}`,
+    );
+  }
+  if (item.state === "published") must(await publishItemWorkflow(tester, { itemId: id }), `publishing ${item.name}`);
+}
+
+await main();
+process.exit(0);
