@@ -45,6 +45,18 @@ function isOtherHeader(records: readonly string[][], index: number): boolean {
   return cells.some((cell, at) => isRecognised(readHeaderCell(cell)) && looksLikeData(below[at] ?? ""));
 }
 
+/**
+ * A table of a quite different kind further down, whose words the grammar does not know: behind a blank row three or more words, not as
+ * wide as the header, and under them a row as wide as they are that holds some number. (Two cells would be a footnote: "Tested by; …".)
+ */
+function isForeignHeader(records: readonly string[][], index: number): boolean {
+  const cells = records[index]!;
+  const below = records[index + 1];
+  if (!below || below.length !== cells.length || !isBlankRow(records[index - 1]!)) return false;
+  const words = cells.filter((cell) => cell.trim() !== "");
+  return words.length >= 3 && !cells.some(looksLikeData) && below.some(looksLikeData);
+}
+
 /** A row that is as wide as the header once it is divided by another separator. */
 function otherDelimiter(cells: readonly string[], delimiter: Delimiter, width: number): Delimiter | null {
   const line = cells.join(delimiter);
@@ -154,7 +166,10 @@ export function readTable(text: string, options: { delimiter?: Delimiter } = {})
             : malformed.has(at)
               ? "quotes"
               : kindOf(cells, header, units);
-    if ((kind === "data" || kind === "width") && isOtherHeader(records, at))
+    if (
+      ((kind === "data" || kind === "width") && isOtherHeader(records, at)) ||
+      (kind === "width" && isForeignHeader(records, at))
+    )
       return refused({
         code: "two-tables",
         where: { row: line },

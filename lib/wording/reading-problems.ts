@@ -1,21 +1,15 @@
 import type { Problem } from "../quantity/problem.ts";
 import type { ReadingProblemCode } from "../readings/problem-codes.ts";
-import type { SetAsideRow } from "../readings/reading.ts";
+import { placeOf, quoted } from "./problem-sentence.ts";
 
-const quoted = (text: string | undefined): string => (text ? `“${text}”` : "nothing");
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** "Line 7, column “Pb (ppm)”: " or "Column “Pb”: " or "". */
-const place = ({ where }: Problem): string => {
-  const row = where?.row === undefined ? "" : `line ${where.row}`;
-  const column = where?.column ? `column ${quoted(where.column)}` : "";
-  const parts = [row, column].filter((part) => part !== "");
-  return parts.length === 0 ? "" : `${upper(parts.join(", "))}: `;
-};
+/** The sentence behind its place ("In shelf.csv, row 7, column “Pb”: …"), or by itself. */
 const at = (problem: Problem, sentence: string): string => {
-  const where = place(problem);
+  const where = placeOf(problem);
   return where === "" ? upper(sentence) : where + sentence;
 };
+/** "line 7", in the file where that is named. */
+const line = ({ where }: Problem): string => `line ${where?.row ?? "?"}${where?.file ? ` of ${where.file}` : ""}`;
 
 /** Sentences of trouble in one cell: where, what was found, what is allowed, what to do. */
 const cell =
@@ -29,7 +23,7 @@ const mend = "Mend the cell or leave the row out.";
  * The sentence for each problem that reading a file can meet: where it is, what was found, what is allowed, what to do.
  * Codes and what they carry: lib/readings/problem-codes.ts.
  */
-export const readingProblemSentences: Record<ReadingProblemCode, (problem: Problem) => string> = {
+export const readingProblems: Record<ReadingProblemCode, (problem: Problem) => string> = {
   "file-empty": () => "This file is empty. Save it again from the instrument, then choose it here.",
   "file-blank": () =>
     "This file holds only spaces and line ends. Save it again from the instrument, then choose it here.",
@@ -40,19 +34,18 @@ export const readingProblemSentences: Record<ReadingProblemCode, (problem: Probl
   "encoding-unknown": () =>
     "The characters of this file cannot be read. Save it as CSV in UTF-8, UTF-16 or Windows-1252.",
   "nul-bytes": (p) =>
-    `Line ${p.where?.row ?? 1} holds a NUL byte, which no text file has: the file is damaged or is not text. Save it again from the instrument.`,
+    `${upper(line(p))} holds a NUL byte, which no text file has: the file is damaged or is not text. Save it again from the instrument.`,
   "header-not-found": () =>
     "No row of this file names its columns. It needs a header such as: Sample, Pb (ppm), ±. The separators may be commas, semicolons or tabs.",
-  "no-rows": (p) =>
-    `The header stands on line ${p.where?.row ?? 1} and nothing stands below it. Choose a file with readings.`,
+  "no-rows": (p) => `The header stands on ${line(p)} and nothing stands below it. Choose a file with readings.`,
   "two-tables": (p) =>
-    `A second table with other columns begins on line ${p.where?.row ?? 0} (${p.found ?? ""}); the first has its header on ${p.allowed ?? "an earlier line"}. Put each table into a file of its own.`,
+    `A second table with other columns begins on ${line(p)} (${p.found ?? ""}); the first has its header on ${p.allowed ?? "an earlier line"}. Put each table into a file of its own.`,
   "mixed-separators": (p) =>
-    `Line ${p.where?.row ?? 0} is divided by ${p.found ?? "another separator"}, the header by ${p.allowed ?? "another"}. Use one separator throughout the file.`,
+    `${upper(line(p))} is divided by ${p.found ?? "another separator"}, the header by ${p.allowed ?? "another"}. Use one separator throughout the file.`,
   "quote-not-closed": (p) =>
-    `The quotation mark that opens on line ${p.where?.row ?? 0} is never closed, so the rest of the file cannot be told apart. Close it, or take it out.`,
+    `The quotation mark that opens on ${line(p)} is never closed, so the rest of the file cannot be told apart. Close it, or take it out.`,
   "quote-runs-on": (p) =>
-    `The quotation mark that opens on line ${p.where?.row ?? 0} closes only after ${p.found ?? "many lines"}; a cell may span at most ${p.allowed ?? "fewer"}. It is most likely a stray mark: take it out.`,
+    `The quotation mark that opens on ${line(p)} closes only after ${p.found ?? "many lines"}; a cell may span at most ${p.allowed ?? "fewer"}. It is most likely a stray mark: take it out.`,
 
   "column-missing": (p) =>
     `The columns chosen include ${quoted(p.found)}, which this file does not have. Choose the columns again.`,
@@ -186,21 +179,3 @@ export const readingProblemSentences: Record<ReadingProblemCode, (problem: Probl
     ),
   "quote-malformed": (p) => at(p, "a quotation mark stands in the middle of a quoted cell. Double it, or take it out."),
 };
-
-const isReadingProblem = (code: string): code is ReadingProblemCode => Object.hasOwn(readingProblemSentences, code);
-
-/** The sentence for a problem of reading; a code that is not of this room gives null. */
-export const wordReadingProblem = (problem: Problem): string | null =>
-  isReadingProblem(problem.code) ? readingProblemSentences[problem.code](problem) : null;
-
-/** One sentence for each problem of a row that was set aside. Example: "Line 9, column “Pb”: “1e400” is larger than any reading can be. …" */
-export const wordSetAside = (row: SetAsideRow): string[] =>
-  row.problems.map(({ code, column, found, expected }) => {
-    const problem: Problem = {
-      code,
-      where: { row: row.row, ...(column === null ? {} : { column }) },
-      found,
-      allowed: expected,
-    };
-    return wordReadingProblem(problem) ?? `Line ${row.row}: ${code}`;
-  });
