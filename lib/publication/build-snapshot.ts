@@ -45,19 +45,24 @@ const slugForm = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
  * `snapshot-shape` for whatever the snapshot's schema refuses. A withdrawal is made by `withdrawnSnapshot`.
  */
 export function buildSnapshot(item: WorkingItem): Outcome<Snapshot> {
+  const { snapshot, problems } = draftSnapshot(item);
+  return problems.length > 0 ? refused(...problems) : validated(snapshot);
+}
+
+/**
+ * The same before it is published: the snapshot as it would stand, whole or not, and what stands in the way of it. The
+ * bench and the review desk show it with the components of the public page. It is never stored.
+ */
+export function draftSnapshot(item: WorkingItem): { snapshot: Snapshot; problems: Problem[] } {
   const problems = [
     ...frameProblems(item),
     ...item.specimens.flatMap((s) => s.parts.flatMap((p) => partProblems(item, p))),
   ];
-  if (problems.length > 0) return refused(...problems);
-  return validated({
-    ...item,
-    format: 1,
-    specimens: item.specimens.map((specimen) => ({
-      ...specimen,
-      parts: specimen.parts.map((part) => ({ ...part, results: part.results.map(snapshotResultOf) })),
-    })),
-  });
+  const specimens = item.specimens.map((specimen) => ({
+    ...specimen,
+    parts: specimen.parts.map((part) => ({ ...part, results: part.results.map(snapshotResultOf) })),
+  }));
+  return { snapshot: { ...item, format: 1, specimens }, problems };
 }
 
 /**

@@ -2,10 +2,12 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { sha256 } from "../platform/sha256.ts";
+import { approvalOf } from "../publication/approval.ts";
 import { type AssessedItem, assessItem } from "../publication/assess-item.ts";
 import { buildSnapshot } from "../publication/build-snapshot.ts";
 import { nextLogEntry } from "../publication/log-entry.ts";
-import type { LogEntry, Snapshot } from "../publication/snapshot.ts";
+import type { LogEntry } from "../publication/snapshot.ts";
+import { workingItemOf } from "../publication/working-item-of.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { type Db, inTransaction } from "../store/database.ts";
 import { setItemState } from "../store/items.ts";
@@ -19,7 +21,7 @@ import {
   saveReportedValue,
 } from "../store/publications.ts";
 import { indexSnapshot } from "../store/search.ts";
-import { type WorkingRecord, workingItem } from "../store/working-item.ts";
+import { workingItem } from "../store/working-item.ts";
 import { categoryLabels, labelOf } from "../wording/labels.ts";
 
 export const publishInput = z.object({
@@ -48,38 +50,18 @@ export async function publishItemWorkflow(
     // A clock set back must not put an entry before the one it follows.
     const publishedAt = previous && previous.publishedAt > now.toISOString() ? previous.publishedAt : now.toISOString();
     const revision = await nextRevision(tx, working.item.slug);
-    const built = buildSnapshot({
-      registry: await registry(tx),
-      slug: working.item.slug,
-      revision,
-      kind: revision === 1 ? "first" : (kind ?? "update"),
-      reason: revision === 1 ? null : reason,
-      publishedAt,
-      item: working.assess.item,
-      specimens: assessed.specimens.map((s) => ({
-        ...specimenWords(s),
-        parts: s.parts.map((p) => ({ ...p, results: p.results.map(({ mode: _, ...r }) => r) })),
-      })),
-      photos: working.item.photos.map((p) => ({
-        key: p.fileKey,
-        alt: p.alt,
-        width: p.width,
-        height: p.height,
-        sha256: p.sha256,
-      })),
-      testedOn: working.assess.testDay ?? now.toISOString().slice(0, 10),
-      testers: (await peopleByIds(tx, working.authors)).map(({ name }) => ({ name })),
-      instruments: working.instruments.map((i) => ({
-        name: i.name,
-        kind: i.kind,
-        serial: i.serial,
-        windowMm: i.windowMm,
-        errorK: i.errorK,
-        fitness: "not-shown", // until sessions with check standards say otherwise
-      })),
-      files: working.files,
-      review: await reviewOf(tx, itemId, assessed),
-    });
+    const testers = (await peopleByIds(tx, working.authors)).map(({ name }) => ({ name }));
+    const built = buildSnapshot(
+      workingItemOf(working, assessed, {
+        registry: await registry(tx),
+        revision,
+        kind: revision === 1 ? "first" : (kind ?? "update"),
+        reason: revision === 1 ? null : reason,
+        publishedAt,
+        testers,
+        review: approvalOf(await reviewsOf(tx, itemId), assessed.inputsDigest),
+      }),
+    );
     if (!built.ok) return built;
     const { entry, text } = nextLogEntry(built.value, previous, sha256);
     await saveValues(tx, assessed, now);
@@ -89,40 +71,6 @@ export async function publishItemWorkflow(
     await setItemState(tx, itemId, "published");
     return done(entry);
   });
-}
-
-const specimenWords = ({
-  id,
-  label,
-  howGot,
-  whoPaid,
-  gotOn,
-  dateCode,
-  condition,
-}: WorkingRecord["assess"]["specimens"][number]) => ({
-  id,
-  label,
-  howGot,
-  whoPaid,
-  gotOn,
-  dateCode,
-  condition,
-});
-
-/** An approval counts only for the very inputs it was given for. */
-async function reviewOf(tx: Db, itemId: string, assessed: AssessedItem): Promise<Snapshot["review"]> {
-  const approvals = (await reviewsOf(tx, itemId)).filter(
-    (r) => r.decision === "approved" && r.inputsDigest === assessed.inputsDigest,
-  );
-  const newest = approvals[0];
-  if (!newest) return { reviewed: false, reviewers: [], reviewedOn: null, inputsDigest: null };
-  const reviewers = [...new Set(approvals.map((r) => r.reviewerName))].sort();
-  return {
-    reviewed: true,
-    reviewers,
-    reviewedOn: newest.createdAt.toISOString().slice(0, 10),
-    inputsDigest: newest.inputsDigest,
-  };
 }
 
 async function saveValues(tx: Db, assessed: AssessedItem, at: Date): Promise<void> {

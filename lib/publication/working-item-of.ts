@@ -1,0 +1,54 @@
+import type { AssessedItem, AssessInput } from "./assess-item.ts";
+import type { WorkingItem } from "./build-snapshot.ts";
+import type { Snapshot } from "./snapshot.ts";
+
+/** What the bench holds of an item, as far as its page will say it. */
+export type BenchRecord = {
+  item: { slug: string; photos: { fileKey: string; alt: string; width: number; height: number; sha256: string }[] };
+  instruments: Omit<Snapshot["instruments"][number], "fitness">[];
+  files: Snapshot["files"];
+  assess: AssessInput;
+};
+
+/** What goes with one publication of it. */
+export type Occasion = Pick<
+  Snapshot,
+  "registry" | "revision" | "kind" | "reason" | "publishedAt" | "testers" | "review"
+>;
+
+/** The item on the bench, its assessed results and the occasion put together as what a publication takes. */
+export function workingItemOf(record: BenchRecord, assessed: AssessedItem, occasion: Occasion): WorkingItem {
+  return {
+    ...occasion,
+    slug: record.item.slug,
+    item: record.assess.item,
+    specimens: assessed.specimens.map(({ id, label, howGot, whoPaid, gotOn, dateCode, condition, parts }) => ({
+      id,
+      label,
+      howGot,
+      whoPaid,
+      gotOn,
+      dateCode,
+      condition,
+      parts: parts.map((part) => ({ ...part, results: part.results.map(({ mode: _, ...result }) => result) })),
+    })),
+    photos: record.item.photos.map(({ fileKey, alt, width, height, sha256 }) => ({
+      key: fileKey,
+      alt,
+      width,
+      height,
+      sha256,
+    })),
+    // Without a time on any reading, the day of publishing is the last on which it can have been tested.
+    testedOn: record.assess.testDay ?? occasion.publishedAt.slice(0, 10),
+    instruments: record.instruments.map(({ name, kind, serial, windowMm, errorK }) => ({
+      name,
+      kind,
+      serial,
+      windowMm,
+      errorK,
+      fitness: "not-shown", // until sessions with check standards say otherwise
+    })),
+    files: record.files,
+  };
+}
