@@ -5,6 +5,8 @@ import { itemSummarySchema } from "./item-summary.ts";
 
 const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 
+const precision = z.enum(["day", "month", "year", "unknown"]);
+
 /** One page of /api/v1/items. `nextCursor` is opaque and belongs to its own query. */
 export const itemsPageSchema = z.object({
   items: z.array(itemSummarySchema),
@@ -13,7 +15,7 @@ export const itemsPageSchema = z.object({
 });
 export type ItemsPage = z.infer<typeof itemsPageSchema>;
 
-/** An entry of /api/v1/limits. */
+/** An entry of /api/v1/limits: the fourteen stable keys, and what only adds to them. */
 export const apiLimitSchema = z.object({
   id: z.string(),
   jurisdiction: z.string(),
@@ -29,6 +31,15 @@ export const apiLimitSchema = z.object({
   until: isoDate.nullable().describe("null while in force"),
   nature: z.enum(["binding", "guidance", "settlement", "advisory"]),
   checked: z.enum(["verified", "second-hand", "from memory"]),
+  checkedNote: z.string().describe("how far `checked` reaches"),
+  sum: z.boolean().describe("the limit is on the sum of the substances"),
+  rule: z.string().nullable().describe("the rule in words, where value is null"),
+  family: z.string().describe("limits that follow one another for the same thing share a family"),
+  fromKnown: precision.describe("how sure `from` is"),
+  complianceFrom: isoDate.nullable(),
+  neverTookEffect: z.boolean(),
+  statistic: z.string().nullable(),
+  note: z.string().nullable(),
 });
 export type ApiLimit = z.infer<typeof apiLimitSchema>;
 

@@ -1,11 +1,12 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { apiLimitSchema, itemsPageSchema, logSchema } from "@/lib/exports/api-schemas.ts";
+import { apiLimitSchema, itemsPageSchema, limitsSchema, logSchema } from "@/lib/exports/api-schemas.ts";
 import { dataPackage } from "@/lib/exports/data-package.ts";
 import { itemSummary, itemSummarySchema } from "@/lib/exports/item-summary.ts";
 import { openApiDocument } from "@/lib/exports/openapi.ts";
 import { problemJson, problemJsonSchema, problemTypes } from "@/lib/exports/problem-json.ts";
 import { readingColumns, readingRows, readingsCsv } from "@/lib/exports/readings-csv.ts";
+import { listLimits } from "@/lib/limits/list-limits.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { snapshotSchema } from "@/lib/publication/snapshot.ts";
 import { publishedSample, sampleHistory, sha256 } from "../support/sample-revisions.ts";
@@ -40,6 +41,12 @@ describe("the list entry of an item", () => {
     });
     expect(summary.links.self).toBe("https://shelf.example/api/v1/items/bluebell-mug");
   });
+});
+
+it("every limit of the registry keeps to the schema that the interface document promises", () => {
+  const limits = listLimits();
+  expect(limitsSchema.parse({ limits })).toEqual({ limits });
+  expect(Object.keys(limits[0]!).sort()).toEqual(Object.keys(apiLimitSchema.shape).sort());
 });
 
 describe("problems (RFC 9457)", () => {

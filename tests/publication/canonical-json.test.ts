@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { canonicalJson } from "@/lib/publication/canonical-json.ts";
 
@@ -89,5 +90,36 @@ describe("what JSON cannot carry is refused, never dropped", () => {
     ["a lone low surrogate as a name", { "\uDE00": 1 }, "lone-surrogate"],
   ])("%s", (_name, value, code) => {
     expect(() => canonicalJson(value)).toThrow(expect.objectContaining({ code }));
+  });
+});
+
+describe("for any JSON value", () => {
+  /** The same value with every object's members in the opposite order. */
+  const reversed = (value: unknown): unknown => {
+    if (Array.isArray(value)) return value.map(reversed);
+    if (typeof value !== "object" || value === null) return value;
+    return Object.fromEntries(
+      Object.entries(value)
+        .reverse()
+        .map(([key, inner]) => [key, reversed(inner)]),
+    );
+  };
+  const json = fc.jsonValue({ maxDepth: 4, stringUnit: "grapheme" });
+
+  it("the text reads back to the value, and is its own canonical form", () => {
+    fc.assert(
+      fc.property(json, (value) => {
+        const text = canonicalJson(value);
+        expect(canonicalJson(JSON.parse(text))).toBe(text);
+        expect(JSON.parse(text)).toEqual(JSON.parse(JSON.stringify(value)));
+      }),
+    );
+  });
+  it("the order of members does not matter", () => {
+    fc.assert(
+      fc.property(json, (value) => {
+        expect(canonicalJson(reversed(value))).toBe(canonicalJson(value));
+      }),
+    );
   });
 });
