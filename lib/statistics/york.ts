@@ -15,8 +15,9 @@ export type York = Line & {
  * Am. J. Phys. 72 (2004) 367, unified equations with r = 0).
  *
  * W = 1/(u(y)² + b²u(x)²); U = x − x̄, V = y − ȳ from W-weighted means; β = W(U·u(y)² + bV·u(x)²);
- * b = ΣWβV/ΣWβU from ordinary least squares until it stands still; a = ȳ − b·x̄. Where that iteration does not settle, the
- * least S over all directions of the line is searched instead. Standard errors from the adjusted points x* = x̄ + β:
+ * b = ΣWβV/ΣWβU from ordinary least squares until it stands still; a = ȳ − b·x̄. With few points and very unequal errors S
+ * can have two hollows and that iteration end in the shallower one, or nowhere: all directions of the line are searched
+ * as well, and the least S counts. Standard errors from the adjusted points x* = x̄ + β:
  * se²(b) = 1/ΣW(x* − x̄*)², se²(a) = 1/ΣW + x̄*²·se²(b), cov = −x̄*·se²(b); not scaled by the fit. Other authors' error
  * formulas (Kalantar, Mahon) differ in the second or third digit.
  *
@@ -41,7 +42,7 @@ export function york(x: readonly number[], y: readonly number[], ux: readonly nu
     vx: ((ux[i] as number) / unitX) ** 2,
     vy: ((uy[i] as number) / unitY) ** 2,
   }));
-  const slope = iteratedSlope(points) ?? searchedSlope(points);
+  const slope = bestSlope(points);
   const { fit, sumWeights, xMean, yMean } = weigh(points, slope);
   if (!Number.isFinite(sumWeights)) throw new DomainError("no-line", "the points fix no finite slope", slope);
   const adjustedMean = xMean + fit.reduce((sum, point) => sum + point.w * point.beta, 0) / sumWeights;
@@ -119,10 +120,26 @@ function iteratedSlope(points: readonly Point[]): number | null {
   return null;
 }
 
-const DIRECTIONS = 720;
+/** The least sum of squares a line of this slope can have. */
+const sumAt = (points: readonly Point[], slope: number): number =>
+  weigh(points, slope).fit.reduce((sum, { w, u, v }) => sum + w * (v - slope * u) ** 2, 0);
 
-/** The slope of the least S among all directions, by the sign of its derivative. */
-function searchedSlope(points: readonly Point[]): number {
+/** The slope of the least S. Where York's iteration reaches it too, its answer is taken: it keeps a digit or two more. */
+function bestSlope(points: readonly Point[]): number {
+  const iterated = iteratedSlope(points);
+  const searched = searchedSlope(points);
+  if (searched === null) {
+    if (iterated === null) throw new DomainError("no-line", "the points fix no finite slope", null);
+    return iterated;
+  }
+  if (iterated === null) return searched;
+  return sumAt(points, iterated) <= sumAt(points, searched) * (1 + 1e-9) ? iterated : searched;
+}
+
+const DIRECTIONS = 360;
+
+/** The slope of the least S among all directions, by the sign of its derivative; null where S has no hollow. */
+function searchedSlope(points: readonly Point[]): number | null {
   const derivative = (angle: number) => {
     const slope = Math.tan(angle);
     return weigh(points, slope).fit.reduce((sum, { w, u, v, vx }) => {
@@ -130,18 +147,17 @@ function searchedSlope(points: readonly Point[]): number {
       return sum - w * residual * u - slope * vx * (w * residual) ** 2;
     }, 0);
   };
-  const sumAt = (slope: number) =>
-    weigh(points, slope).fit.reduce((sum, { w, u, v }) => sum + w * (v - slope * u) ** 2, 0);
   let best: number | null = null;
   // Half a step off the axes, where a slope of 0 or of infinity would leave points without weight.
   const angleOf = (step: number) => -Math.PI / 2 + ((step + 0.5) * Math.PI) / DIRECTIONS;
+  let before = derivative(angleOf(0));
   for (let step = 1; step < DIRECTIONS; step++) {
-    const from = angleOf(step - 1);
-    const to = angleOf(step);
-    if (!(derivative(from) < 0 && derivative(to) >= 0)) continue;
-    const slope = Math.tan(bracketedRoot(derivative, from, to));
-    if (best === null || sumAt(slope) < sumAt(best)) best = slope;
+    const here = derivative(angleOf(step));
+    if (before < 0 && here >= 0) {
+      const slope = Math.tan(bracketedRoot(derivative, angleOf(step - 1), angleOf(step)));
+      if (best === null || sumAt(points, slope) < sumAt(points, best)) best = slope;
+    }
+    before = here;
   }
-  if (best === null) throw new DomainError("no-line", "the points fix no finite slope", null);
   return best;
 }

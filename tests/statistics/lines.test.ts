@@ -82,6 +82,11 @@ describe("york", () => {
       for (const db of [-0.01, 0, 0.01])
         if (da !== 0 || db !== 0) expect(sumAt(intercept + da, slope + db)).toBeGreaterThan(s);
   });
+  it("of two hollows takes the deeper, where York's iteration from least squares would stay in the other", () => {
+    const r = york([579, 956, 893], [68, 0, 807], [98, 2, 2], [12, 78, 64]);
+    expect(r.slope).toBeCloseTo(-13.07085, 5);
+    expect(r.s).toBeLessThan(74.35);
+  });
   it("scales with both variables", () => {
     const by = (k: number, list: number[]) => list.map((value) => k * value);
     const plain = york(x, y, ux, uy);
