@@ -35,6 +35,7 @@ export function BudgetFigure({
         {
           key: "part",
           head: "Part of the uncertainty",
+          roomy: true,
           cell: (row) => (
             <>
               {row.name}
@@ -44,7 +45,7 @@ export function BudgetFigure({
         },
         { key: "u", head: `u (${unit})`, numeric: true, cell: (row) => row.u },
         { key: "nu", head: "Degrees of freedom", numeric: true, cell: (row) => row.nu },
-        { key: "kind", head: "Type", cell: (row) => row.kind },
+        { key: "kind", head: "Type", roomy: true, cell: (row) => row.kind },
         {
           key: "share",
           head: "Share",

@@ -11,6 +11,10 @@ export type Column<Row> = {
   rowHeader?: boolean;
   /** Never broken over lines. */
   nowrap?: boolean;
+  /** Words that need room: never squeezed below a readable measure, the table scrolls instead. */
+  roomy?: boolean;
+  /** Struck through where the row does not count. */
+  struck?: boolean;
 };
 
 /**
@@ -45,7 +49,7 @@ export function DataTable<Row>({
     <section className={styles.scroll} aria-labelledby={captionId} tabIndex={0}>
       <table className={styles.table}>
         <caption id={captionId} className={hideCaption ? "visually-hidden" : styles.caption}>
-          {caption}
+          <span className={styles.pinned}>{caption}</span>
         </caption>
         <thead>
           <tr>
@@ -94,7 +98,14 @@ function TableRow<Row>({
     <>
       <tr className={`${muted ? styles.muted : ""} ${note ? styles.noted : ""}`}>
         {columns.map((column) => {
-          const className = `${column.numeric ? styles.numeric : ""} ${column.nowrap ? styles.nowrap : ""}`;
+          const className = [
+            column.numeric ? styles.numeric : "",
+            column.nowrap ? styles.nowrap : "",
+            column.roomy ? styles.roomy : "",
+            column.struck && muted ? styles.struck : "",
+          ]
+            .filter((each) => each)
+            .join(" ");
           return column.key === headerKey ? (
             <th key={column.key} scope="row" className={className}>
               {column.cell(row, index)}
@@ -108,7 +119,9 @@ function TableRow<Row>({
       </tr>
       {note ? (
         <tr className={`${styles.note} ${muted ? styles.muted : ""}`}>
-          <td colSpan={columns.length}>{note}</td>
+          <td colSpan={columns.length}>
+            <span className={styles.pinned}>{note}</span>
+          </td>
         </tr>
       ) : null}
     </>

@@ -2,7 +2,7 @@ import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { HitList } from "@/app/(catalogue)/_item/hit-list.tsx";
 import { ItemView } from "@/app/(catalogue)/_item/item-view.tsx";
-import { escapedJson } from "@/app/(catalogue)/_item/json-ld.tsx";
+import { JsonLd } from "@/app/(catalogue)/_item/json-ld.tsx";
 import { itemSearchHref, readItemSearch } from "@/app/(catalogue)/items/item-search.ts";
 import { revisionDifference } from "@/lib/publication/revision-difference.ts";
 import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
@@ -31,13 +31,15 @@ const page = (snapshot: Snapshot, others: Snapshot[] = []): string =>
   renderToStaticMarkup(
     <ItemView
       snapshot={snapshot}
-      sha256={"a".repeat(64)}
+      entry={entry(snapshot)}
+      baseUrl="https://shelf.example"
       revisions={[...others, snapshot].map(entry)}
       changes={others.at(-1) ? revisionDifference(others.at(-1)!, snapshot) : null}
     />,
   );
 const text = (markup: string): string =>
   markup
+    .replace(/<script.*?<\/script>/g, "")
     .replace(/<[^>]+>/g, " ")
     .replaceAll("&#x27;", "'")
     .replaceAll("&lt;", "<")
@@ -111,9 +113,16 @@ describe("item page", () => {
 });
 
 test("data for machines cannot end its own script", () => {
-  const escaped = escapedJson({ name: "</script><script>alert(1)</script>", line: "\u2028" });
-  expect(escaped).not.toContain("<");
-  expect(JSON.parse(escaped)).toEqual({ name: "</script><script>alert(1)</script>", line: "\u2028" });
+  const data = { name: "</script><script>alert(1)</script>", line: "\u2028" };
+  const markup = renderToStaticMarkup(<JsonLd data={data} />);
+  const inside = markup.replace(/^<script[^>]*>/, "").replace(/<\/script>$/, "");
+  expect(inside).not.toContain("<");
+  expect(JSON.parse(inside)).toEqual(data);
+});
+
+test("the page carries its own data for machines", () => {
+  const [, inside = ""] = /<script type="application\/ld\+json">(.*?)<\/script>/.exec(page(sampleSnapshot())) ?? [];
+  expect(JSON.stringify(JSON.parse(inside))).toContain("Bluebell child's mug");
 });
 
 test("a search hit tells the verdict in words and in the small strip", () => {

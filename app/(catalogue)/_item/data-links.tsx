@@ -1,16 +1,17 @@
 import { Facts } from "@/app/_components/facts.tsx";
+import { citation } from "@/lib/exports/citation.ts";
 import { paths } from "@/lib/platform/paths.ts";
-import type { Snapshot } from "@/lib/publication/snapshot.ts";
+import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
 import styles from "./item-view.module.css";
 
 /** The same page for programs, and what proves that nobody changed it. */
-export function DataLinks({ snapshot, sha256 }: { snapshot: Snapshot; sha256: string }) {
+export function DataLinks({ snapshot, entry, baseUrl }: { snapshot: Snapshot; entry: LogEntry; baseUrl: string }) {
   const { slug, revision } = snapshot;
   return (
     <>
       <ul>
         <li>
-          <a href={paths.api.readings(slug)}>Readings as CSV</a>
+          <a href={paths.api.readings(slug, revision)}>Readings as CSV</a>
         </li>
         <li>
           <a href={paths.api.item(slug, revision)}>This revision as JSON</a>, byte for byte what the log's hash covers
@@ -25,7 +26,8 @@ export function DataLinks({ snapshot, sha256 }: { snapshot: Snapshot; sha256: st
             name: "Permanent address",
             value: <a href={paths.revision(slug, revision)}>{paths.revision(slug, revision)}</a>,
           },
-          { name: "SHA-256 of this revision", value: <code className={styles.hash}>{sha256}</code> },
+          { name: "SHA-256 of this revision", value: <code className={styles.hash}>{entry.snapshotSha256}</code> },
+          { name: "How to cite it", value: citation({ snapshot, entry }, baseUrl).text },
           { name: "Licence of the data", value: snapshot.registry.licence },
         ]}
       />

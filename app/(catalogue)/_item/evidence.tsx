@@ -134,11 +134,7 @@ function Method({ result }: { result: SnapshotResult }) {
           },
           {
             name: "Method",
-            value: (
-              <a href={paths.methods()}>
-                <code>{methodName(result)}</code>
-              </a>
-            ),
+            value: <a href={paths.methods()}>{methodName(result)}</a>,
           },
           { name: "Digest of the inputs", value: <code className={styles.hash}>{result.inputsDigest}</code> },
         ]}
@@ -177,20 +173,20 @@ function Decisions({ decisions }: { decisions: SnapshotDecision[] }) {
       rowKey={(d) => `${d.limitId} ${d.day} ${d.value}`}
       rowNote={(d) => d.why}
       columns={[
-        { key: "limit", head: "Limit", cell: (d) => <a href={paths.limit(d.limitId)}>{limitName(d)}</a> },
+        { key: "limit", head: "Limit", roomy: true, cell: (d) => <a href={paths.limit(d.limitId)}>{limitName(d)}</a> },
         {
           key: "verdict",
           head: "Verdict",
           cell: (d) => <Verdict verdict={d.verdict} words={verdictWords[d.verdict]} />,
         },
-        { key: "sure", head: "How sure", cell: (d) => sureness(d) ?? "–" },
+        { key: "sure", roomy: true, head: "How sure", cell: (d) => sureness(d) ?? "–" },
         {
           key: "fails",
           head: "Fails",
           cell: (d) => (d.failsAt === ">" ? "above the number" : "at the number or above"),
         },
-        { key: "day", head: "Rules of", cell: (d) => `${plainDate(d.day)}; ${whichDayText[d.which]}` },
-        { key: "checked", head: "The limit was", cell: (d) => checkedText[d.checked] },
+        { key: "day", roomy: true, head: "Rules of", cell: (d) => `${plainDate(d.day)}; ${whichDayText[d.which]}` },
+        { key: "checked", head: "The limit was", roomy: true, cell: (d) => checkedText[d.checked] },
       ]}
     />
   );

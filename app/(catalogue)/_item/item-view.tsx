@@ -2,6 +2,8 @@ import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { PhotoFigure, PhotoRow } from "@/app/_components/photo-figure.tsx";
 import { VerdictMark } from "@/app/_components/verdict.tsx";
 import { Notice } from "@/app/_components/warning.tsx";
+import { itemJsonLd } from "@/lib/exports/json-ld.ts";
+import { absoluteUrl } from "@/lib/exports/published-revision.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
 import type { FieldChange } from "@/lib/publication/revision-difference.ts";
@@ -16,6 +18,7 @@ import { DataLinks } from "./data-links.tsx";
 import { Evidence } from "./evidence.tsx";
 import { History } from "./history.tsx";
 import styles from "./item-view.module.css";
+import { JsonLd } from "./json-ld.tsx";
 import { LeadFlags } from "./lead-flags.tsx";
 import { Provenance, Tested } from "./provenance.tsx";
 import { ResultBlock } from "./result-block.tsx";
@@ -26,12 +29,14 @@ import { ResultBlock } from "./result-block.tsx";
  */
 export function ItemView({
   snapshot,
-  sha256,
+  entry,
+  baseUrl,
   revisions,
   changes,
 }: {
   snapshot: Snapshot;
-  sha256: string;
+  entry: LogEntry;
+  baseUrl: string;
   revisions: LogEntry[];
   changes: FieldChange[] | null;
 }) {
@@ -41,6 +46,7 @@ export function ItemView({
   const photo = snapshot.photos[0];
   return (
     <article>
+      <JsonLd data={itemJsonLd({ snapshot, entry }, baseUrl)} />
       <PageHead
         title={snapshot.item.name}
         kicker={
@@ -51,7 +57,8 @@ export function ItemView({
         }
       />
       <p className="print-only small">
-        {paths.revision(snapshot.slug, snapshot.revision)}, SHA-256 <code>{sha256}</code>
+        {absoluteUrl(baseUrl, paths.revision(snapshot.slug, snapshot.revision))}, SHA-256{" "}
+        <code>{entry.snapshotSha256}</code>
       </p>
       <Ledger>
         <Entry title="The answer" id="answer">
@@ -143,7 +150,7 @@ export function ItemView({
           <History snapshot={snapshot} revisions={revisions} changes={changes} />
         </Entry>
         <Entry title="The data" id="data">
-          <DataLinks snapshot={snapshot} sha256={sha256} />
+          <DataLinks snapshot={snapshot} entry={entry} baseUrl={baseUrl} />
         </Entry>
       </Ledger>
     </article>

@@ -1,15 +1,9 @@
-/** Data for machines inside a page. "<" is escaped, so that no text of an item can end the script and begin another. */
-export const escapedJson = (data: unknown): string =>
-  JSON.stringify(data)
-    .replaceAll("<", "\\u003c")
-    .replaceAll(">", "\\u003e")
-    .replaceAll("&", "\\u0026")
-    .replaceAll("\u2028", "\\u2028")
-    .replaceAll("\u2029", "\\u2029");
+import { jsonForScript } from "@/lib/exports/json-ld.ts";
 
+/** Data for machines inside a page, escaped so that no text of an item can end the script and begin another. */
 export function JsonLd({ data }: { data: unknown }) {
   return (
-    // biome-ignore lint/security/noDangerouslySetInnerHtml: escaped above
-    <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: escapedJson(data) }} />
+    // biome-ignore lint/security/noDangerouslySetInnerHtml: escaped by jsonForScript
+    <script type="application/ld+json" dangerouslySetInnerHTML={{ __html: jsonForScript(data) }} />
   );
 }

@@ -38,6 +38,7 @@ export function ReadingsTable({ result, files }: { result: SnapshotResult; files
       key: "value",
       head: unit ? `Value as written (${unit})` : "Value as written",
       numeric: true,
+      struck: true,
       cell: (r) => (
         <>
           <Aligned text={valueText(r)} decimals={valueDecimals} />
@@ -49,6 +50,7 @@ export function ReadingsTable({ result, files }: { result: SnapshotResult; files
       key: "error",
       head: errorHead,
       numeric: true,
+      struck: true,
       cell: (r) =>
         r.error ? (
           <>

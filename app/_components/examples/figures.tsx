@@ -25,6 +25,7 @@ const table = (
         key: "value",
         head: "Value as written (ppm)",
         numeric: true,
+        struck: true,
         cell: (row) => <Aligned text={row.text} decimals={2} />,
       },
       { key: "error", head: "Error", numeric: true, cell: (row) => <Aligned text={row.error} decimals={1} /> },

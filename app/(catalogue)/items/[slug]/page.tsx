@@ -17,7 +17,13 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return {
     title: snapshot.item.name,
     description: itemAnswer(snapshot).headline,
-    alternates: { canonical: `${environment().baseUrl}${paths.item(slug)}` },
+    alternates: {
+      canonical: `${environment().baseUrl}${paths.item(slug)}`,
+      types: {
+        "application/json": paths.api.item(slug, snapshot.revision),
+        "text/csv": paths.api.readings(slug, snapshot.revision),
+      },
+    },
     robots: snapshot.kind === "withdrawal" ? { index: false } : null,
   };
 }
@@ -41,7 +47,13 @@ export default async function ItemPage({ params }: Props) {
       {snapshot.kind === "correction" ? (
         <RevisionNotice title={revisionBanner.correctionTitle} reason={snapshot.reason} />
       ) : null}
-      <ItemView snapshot={snapshot} sha256={item.sha256} revisions={revisions} changes={changes} />
+      <ItemView
+        snapshot={snapshot}
+        entry={item.entry}
+        baseUrl={environment().baseUrl}
+        revisions={revisions}
+        changes={changes}
+      />
     </>
   );
 }

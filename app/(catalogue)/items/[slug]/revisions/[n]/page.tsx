@@ -46,7 +46,13 @@ export default async function RevisionPage(props: Props) {
           link={link}
         />
       ) : null}
-      <ItemView snapshot={snapshot} sha256={item.sha256} revisions={revisions} changes={changes} />
+      <ItemView
+        snapshot={snapshot}
+        entry={item.entry}
+        baseUrl={environment().baseUrl}
+        revisions={revisions}
+        changes={changes}
+      />
     </>
   );
 }
