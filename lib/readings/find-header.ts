@@ -3,13 +3,14 @@ import { type HeaderMeaning, isRecognised, readHeaderCell } from "./read-header-
 import { readUnit } from "./unit-words.ts";
 
 const startsLikeNumber = /^[<>≤±~]?\s*[-+−]?\s*[.,]?\d/;
-const wordAfterNumber = /^\d+\s*[-x×]?\s*(?:σ|sigma|sd\b)/i;
+/** "2σ", "1-sigma error", "±2s": a coverage, not a number. */
+const coverage = /^(?:±\s*)?[123]\s*[-x×]?\s*(?:σ|sigma|sd\b)|^±\s*[123]\s*s\b/i;
 
 /** True for a cell that belongs under a header rather than in one: a number, a date, "<12", "ND". "2σ" is no number. */
 export function looksLikeData(cell: string): boolean {
   const text = cell.trim();
   if (text === "") return false;
-  if (startsLikeNumber.test(text)) return !wordAfterNumber.test(text);
+  if (startsLikeNumber.test(text)) return !coverage.test(text);
   return (
     text !== "<" &&
     nonDetectWords.has(foldMark(text)) &&
@@ -58,7 +59,8 @@ export function findHeader(records: readonly string[][], minCells = 2): FoundHea
   let fallback: FoundHeader | null = null;
   for (let index = 0; index < reach; index++) {
     const cells = records[index]!;
-    if (cells.filter((cell) => cell.trim() !== "").length < minCells || cells.some(looksLikeData)) continue;
+    if (cells.filter((cell) => cell.trim() !== "").length < minCells || cells.some(looksLikeData) || isUnitsRow(cells))
+      continue;
     const below = records.slice(index + 1, index + 101).filter((row) => !isBlankRow(row));
     const share = below.length === 0 ? 1 : below.filter((row) => fitsHeader(row, cells)).length / below.length;
     const score = headerScore(cells) * (share + 0.01);

@@ -1,4 +1,4 @@
-/** Spellings of "not detected" and of "nothing here", folded: lower case, accents and inner spaces and dots taken out. Data only. */
+/** Spellings of "not detected" and of "nothing here", folded: lower case, accents and spaces, dots and hyphens taken out. Data only. */
 export const nonDetectWords: ReadonlySet<string> = new Set(
   (
     "nd n/d notdetected nondetect nondetected nonedetected undetected bdl belowdetection belowdetectionlimit belowlod belowdl belowlimitofdetection " +
@@ -25,7 +25,7 @@ export const foldMark = (cell: string): string =>
     .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[≤‹]/g, "<")
-    .replace(/[\s._]+/g, "");
+    .replace(/[\s._-]+/g, "");
 
 /** The commonest spellings as they stand, so that most non-detects need no folding. */
 export const plainNonDetects: ReadonlySet<string> = new Set([

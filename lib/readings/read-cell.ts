@@ -59,10 +59,13 @@ const number = String.raw`([-+\u2212]?[\d.,'\u2019\s\u00a0\u2009\u202f]*\d[.,]?(
 const limitWord = "(?:lod|m?dl|l?ld|nwg|limit)";
 const absentWord = String.raw`(?:n\.?\s?d\.?|n\.?\s?n\.?|bdl|not\s+detected|${limitWord})`;
 const belowNumber = new RegExp(
-  String.raw`^(?:${absentWord}\s*)?\(?\s*[<≤‹]\s*(?:${limitWord}\b)?\s*[:=(]?\s*${number}\s*([^\d)]*?)\s*\)?\s*$`,
+  String.raw`^(?:${absentWord}\s*)?\(?\s*[<≤‹]\s*(?:${limitWord}\b)?\s*[:=(]?\s*${number}\s*((?:[^\d)\s][^)]*?)?)\s*\)?\s*$`,
   "i",
 );
-const absentNumber = new RegExp(String.raw`^${absentWord}\s*[:=(<≤]+\s*${number}\s*([^\d)]*?)\s*\)?\s*$`, "i");
+const absentNumber = new RegExp(
+  String.raw`^${absentWord}\s*[:=(<≤]+\s*${number}\s*((?:[^\d)\s][^)]*?)?)\s*\)?\s*$`,
+  "i",
+);
 const leadingNumber = new RegExp(String.raw`^${number}\s*(.*)$`, "i");
 
 function readBelow(text: string, style: NumberStyle): CellMeaning | null {

@@ -101,7 +101,7 @@ function quoteProblem(records: readonly string[][], lines: readonly number[], un
     return { code: "quote-not-closed", where: { row }, found: `line ${row}` };
   }
   for (let at = 0; at < records.length; at++) {
-    const span = (lines[at + 1] ?? 0) - lines[at]!;
+    const span = linesOf(records[at]!);
     if (span > longestQuotedCell)
       return {
         code: "quote-runs-on",
