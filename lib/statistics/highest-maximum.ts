@@ -22,7 +22,7 @@ export function highestMaximum(
   if (!rising) consider(0);
   const step = (at: number) => {
     const risingHere = slope(at) > 0;
-    if (rising && !risingHere) consider(bracketedRoot(slope, before, at));
+    if (rising && !risingHere) consider(slope(before) > 0 && slope(at) <= 0 ? bracketedRoot(slope, before, at) : at);
     rising = risingHere;
     before = at;
   };

@@ -1,5 +1,4 @@
 import { DomainError } from "../quantity/domain-error.ts";
-import { bracketedRoot } from "./bracketed-root.ts";
 import { normalQuantile, tUpperQuantile } from "./distributions.ts";
 
 export type Cut = "chi2" | "small-sample";
@@ -18,9 +17,31 @@ export const devianceCut = (cut: Cut, n: number, level: number): number => {
   return n * Math.log1p(tUpperQuantile(tail, n - 1) ** 2 / (n - 1));
 };
 
+/** Where f crosses zero between a (f ≤ 0) and b (f > 0): false position after Anderson and Björck, bisecting where that drags. */
+const crossing = (f: (m: number) => number, a: number, b: number, tolerance: number): number => {
+  let [lo, hi] = [a, b];
+  let [fLo, fHi] = [f(lo), f(hi)];
+  let side = 0;
+  for (let i = 0; i < 200; i++) {
+    const secant = hi - (fHi * (hi - lo)) / (fHi - fLo);
+    const inner = i % 8 !== 7 && secant > Math.min(lo, hi) && secant < Math.max(lo, hi);
+    const at = inner ? secant : 0.5 * (lo + hi);
+    const here = f(at);
+    if (Math.abs(here) <= 1e-11 || Math.abs(hi - lo) <= tolerance + 2e-16 * Math.abs(at)) return at;
+    if (here <= 0) {
+      if (side === -1) fHi *= Math.max(1 - here / fLo, 0) || 0.5;
+      [lo, fLo, side] = [at, here, -1];
+    } else {
+      if (side === 1) fLo *= Math.max(1 - here / fHi, 0) || 0.5;
+      [hi, fHi, side] = [at, here, 1];
+    }
+  }
+  return 0.5 * (lo + hi);
+};
+
 /**
  * One end of a profile interval: the last m beyond the maximum, going by `step` and doubling it, whose deviance is within the cut.
- * Three further steps are looked at after the first crossing, so that a second hump of the likelihood is not cut off.
+ * Two further steps are looked at after the first crossing, so that a second hump of the likelihood is not cut off.
  * Returns `end` itself (for instance −Infinity) where the deviance stays within the cut up to `reach`.
  */
 export const profileEnd = (
@@ -38,7 +59,7 @@ export const profileEnd = (
   let outside: number | null = null;
   let beyond = 0;
   let at = maximum;
-  for (let stride = step; at !== reach && beyond < 4; stride *= 2) {
+  for (let stride = step; at !== reach && beyond < 3; stride *= 2) {
     at = limited(at + stride);
     if (over(at) <= 0) {
       inside = at;
@@ -49,5 +70,5 @@ export const profileEnd = (
       beyond++;
     }
   }
-  return outside === null ? end : bracketedRoot(over, inside, outside);
+  return outside === null ? end : crossing(over, inside, outside, 1e-13 * Math.abs(step));
 };

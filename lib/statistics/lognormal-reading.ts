@@ -1,0 +1,231 @@
+import { normalHazardBelow, normalHazardSlope, normalLogCdf } from "./distributions.ts";
+
+// One reading's part in the lognormal model: true content c = exp(θ + σe), e standard normal; reading x = c + u·ε, ε standard normal.
+// Its likelihood is an integral over the counting error with no closed form. The integrand is analytic, so the trapezoidal rule,
+// centred on the integrand's own peak and stepped by its own width, converges exponentially whatever u is beside the spread.
+
+/** ln of the reading's likelihood, and the first four moments of e given the reading. */
+export type Moments = { logf: number; m1: number; m2: number; m3: number; m4: number };
+
+/** Terms this far below the peak (e⁻³² ≈ 1e-14) add nothing. */
+const negligible = 32;
+const maxNodes = 4000;
+const logRoot2Pi = 0.5 * Math.log(2 * Math.PI);
+
+type Integrand = (e: number) => number;
+
+/** A maximum of h between lo (slope ≥ 0) and hi (slope ≤ 0): Newton on the slope, kept inside the bracket. */
+const peakBetween = (lo: number, hi: number, start: number, slopes: (e: number) => [number, number]): number => {
+  let a = lo;
+  let b = hi;
+  let e = start;
+  for (let i = 0; i < 100; i++) {
+    const [first, second] = slopes(e);
+    if (first === 0) return e;
+    if (first > 0) a = e;
+    else b = e;
+    let next = second < 0 ? e - first / second : Number.NaN;
+    // Every fourth step halves the bracket: where the slope is exponential Newton creeps.
+    if (!(next > a && next < b) || i % 4 === 3) next = 0.5 * (a + b);
+    // A hundredth of the peak's own width is near enough: the grid need not sit on it exactly.
+    if (Math.abs(next - e) * Math.sqrt(Math.max(1, -second)) <= 0.01) return next;
+    e = next;
+  }
+  return e;
+};
+
+/**
+ * Sums of exp(h − h(peak))·(1, e, e², e³, e⁴) on a grid from the peak outwards, and how far the grid went; never into `taken`, the
+ * stretch another grid has summed.
+ */
+const sumsFrom = (h: Integrand, peak: number, step: number, taken: readonly number[] = []) => {
+  const top = h(peak);
+  const sums = [1, peak, peak ** 2, peak ** 3, peak ** 4];
+  const reach = [peak, peak];
+  for (const side of [0, 1]) {
+    const stride = side === 0 ? -step : step;
+    for (let k = 1; k <= maxNodes; k++) {
+      const e = peak + k * stride;
+      const drop = h(e) - top;
+      reach[side] = e;
+      if (!(drop > -negligible) || (e >= taken[0]! && e <= taken[1]!)) break;
+      const w = Math.exp(drop);
+      sums[0]! += w;
+      sums[1]! += w * e;
+      sums[2]! += w * e * e;
+      sums[3]! += w * e * e * e;
+      sums[4]! += w * e * e * e * e;
+    }
+  }
+  return { top, sums, reach };
+};
+
+const momentsOf = (top: number, sums: readonly number[], step: number): Moments => {
+  const s0 = sums[0]!;
+  return {
+    logf: top + Math.log(s0 * step),
+    m1: sums[1]! / s0,
+    m2: sums[2]! / s0,
+    m3: sums[3]! / s0,
+    m4: sums[4]! / s0,
+  };
+};
+
+/** 0.7 of the integrand's narrowest scale: for a Gaussian the trapezoidal rule then errs by 2·exp(−2π²/0.7²), less than 1e-17. */
+const stepFor = (...curvatures: number[]): number => 0.7 / Math.sqrt(Math.max(1, ...curvatures));
+
+/** A detected reading, summed over the content: density of x. */
+const seenByContent = (x: number, u: number, theta: number, sigma: number): Moments => {
+  const h: Integrand = (e) => {
+    const r = (x - Math.exp(theta + sigma * e)) / u;
+    return -0.5 * (r * r + e * e);
+  };
+  const slopes = (e: number): [number, number] => {
+    const c = Math.exp(theta + sigma * e);
+    const s = (sigma * c) / u;
+    return [s * ((x - c) / u) - e, sigma * s * ((x - 2 * c) / u) - 1];
+  };
+  // Peaks lie between the model's centre (e = 0) and the reading's own content; below the centre where the reading is not positive.
+  const c0 = Math.exp(theta);
+  const own = x > 0 ? (Math.log(x) - theta) / sigma : Math.min(0, ((sigma * c0) / u) * ((x - c0) / u));
+  const lo = Math.min(0, own);
+  const hi = Math.max(0, own);
+  let peak = peakBetween(lo, hi, own, slopes);
+  // The integrand can have two peaks only where (σx/u)² > 8.
+  let second = x > 0 && sigma * x > 2.8 * u ? peakBetween(lo, hi, 0, slopes) : peak;
+  if (h(second) > h(peak)) [peak, second] = [second, peak];
+  // Widths: at the peak, and where the reading cuts the content off from above, as far as the model reaches there.
+  const cut = Math.min(Math.max(x, 0) + 2 * u, Math.exp(theta + sigma * (peak + 7)));
+  const curvatureAtCut = 1 + ((sigma * sigma * cut) / u) * (Math.max(0, 2 * cut - x) / u);
+  const step = stepFor(-slopes(peak)[1], curvatureAtCut);
+  const main = sumsFrom(h, peak, step);
+  const [left, right] = main.reach as [number, number];
+  if (second < left || second > right) {
+    // Two peaks with nothing between them: the lesser one has its own grid.
+    const lesserStep = stepFor(-slopes(second)[1], curvatureAtCut);
+    const lesser = sumsFrom(h, second, lesserStep, main.reach);
+    const weight = (Math.exp(lesser.top - main.top) * lesserStep) / step;
+    for (let k = 0; k < 5; k++) main.sums[k]! += weight * lesser.sums[k]!;
+  }
+  const moments = momentsOf(main.top, main.sums, step);
+  return { ...moments, logf: moments.logf - 2 * logRoot2Pi - Math.log(u) };
+};
+
+/** A censored reading, summed over the content: P(reading < limit) = ∫ Φ((limit − c)/u) φ(e) de. */
+const belowByContent = (limit: number, u: number, theta: number, sigma: number): Moments => {
+  const h: Integrand = (e) => normalLogCdf((limit - Math.exp(theta + sigma * e)) / u) - 0.5 * e * e;
+  const slopes = (e: number): [number, number] => {
+    const c = Math.exp(theta + sigma * e);
+    const z = (limit - c) / u;
+    const s = (sigma * c) / u;
+    const hazard = normalHazardBelow(z);
+    return [-hazard * s - e, -normalHazardSlope(z) * s * s - hazard * s * sigma - 1];
+  };
+  const lowest = slopes(0)[0];
+  const peak = peakBetween(lowest, 0, Math.max(lowest, -1), slopes);
+  const cut = Math.min(Math.max(limit, 0) + 2 * u, Math.exp(theta + sigma * (peak + 7)));
+  const step = stepFor(-slopes(peak)[1], 1 + ((sigma * cut) / u) ** 2);
+  const { top, sums } = sumsFrom(h, peak, step);
+  const moments = momentsOf(top, sums, step);
+  return { ...moments, logf: moments.logf - logRoot2Pi };
+};
+
+/**
+ * A detected reading, summed over the counting error: f = ∫ g(x − uε) φ(ε) dε, g the lognormal density. It serves where u is small
+ * beside the content and the spread, down to u of no size at all.
+ */
+const seenByError = (x: number, u: number, theta: number, sigma: number): Moments => {
+  const ratio = u / x;
+  const own = (Math.log(x) - theta) / sigma;
+  const place = (epsilon: number) => own + Math.log1p(-ratio * epsilon) / sigma;
+  const ceiling = 1 / ratio;
+  const h: Integrand = (epsilon) => {
+    if (epsilon >= ceiling) return Number.NEGATIVE_INFINITY;
+    const lg = Math.log1p(-ratio * epsilon);
+    const e = own + lg / sigma;
+    return -0.5 * (epsilon * epsilon + e * e) - lg;
+  };
+  const slopes = (epsilon: number): [number, number] => {
+    const s = ratio / (1 - ratio * epsilon);
+    const e = place(epsilon);
+    return [(s * e) / sigma + s - epsilon, s * s * (1 + (e - 1 / sigma) / sigma) - 1];
+  };
+  const reach = Math.max(-0.9 * ceiling, Math.min(0.9 * ceiling, 2 * slopes(0)[0]));
+  const peak = peakBetween(Math.min(0, reach), Math.max(0, reach), reach / 2, slopes);
+  const step = stepFor(-slopes(peak)[1]);
+  const top = h(peak);
+  const sums = [0, 0, 0, 0, 0];
+  for (const stride of [-step, step])
+    for (let k = stride < 0 ? 1 : 0; k <= maxNodes; k++) {
+      const epsilon = peak + k * stride;
+      const drop = h(epsilon) - top;
+      if (!(drop > -negligible)) break;
+      const w = Math.exp(drop);
+      const e = place(epsilon);
+      const square = e * e;
+      sums[0]! += w;
+      sums[1]! += w * e;
+      sums[2]! += w * square;
+      sums[3]! += w * square * e;
+      sums[4]! += w * square * square;
+    }
+  const moments = momentsOf(top, sums, step);
+  return { ...moments, logf: moments.logf - 2 * logRoot2Pi - Math.log(sigma * x) };
+};
+
+/** Moments of a standard normal e given e < z. */
+const truncatedMoments = (z: number): [number, number, number, number] => {
+  const hazard = normalHazardBelow(z);
+  return [-hazard, 1 - z * hazard, -hazard * (z * z + 2), 3 - hazard * z * (z * z + 3)];
+};
+
+/**
+ * The same, summed over the counting error: P = ∫ Φ((ln(limit − uε) − θ)/σ) φ(ε) dε. It serves where u is small beside the limit and
+ * the spread, so that the cut in the content is too sharp for the other form.
+ */
+const belowByError = (limit: number, u: number, theta: number, sigma: number): Moments => {
+  const edge = (epsilon: number) => (Math.log(limit - u * epsilon) - theta) / sigma;
+  const ceiling = limit / u;
+  const h: Integrand = (epsilon) =>
+    epsilon < ceiling ? normalLogCdf(edge(epsilon)) - 0.5 * epsilon * epsilon : Number.NEGATIVE_INFINITY;
+  const slopes = (epsilon: number): [number, number] => {
+    const z = edge(epsilon);
+    const d = -u / ((limit - u * epsilon) * sigma);
+    const hazard = normalHazardBelow(z);
+    return [hazard * d - epsilon, -normalHazardSlope(z) * d * d - hazard * d * d * sigma - 1];
+  };
+  const lowest = slopes(0)[0];
+  const peak = peakBetween(lowest, 0, Math.max(lowest, -1), slopes);
+  const step = stepFor(-slopes(peak)[1]);
+  const top = h(peak);
+  const sums = [0, 0, 0, 0, 0];
+  for (const stride of [-step, step])
+    for (let k = stride < 0 ? 1 : 0; k <= maxNodes; k++) {
+      const epsilon = peak + k * stride;
+      const drop = h(epsilon) - top;
+      if (!(drop > -negligible)) break;
+      const w = Math.exp(drop);
+      const [t1, t2, t3, t4] = truncatedMoments(edge(epsilon));
+      sums[0]! += w;
+      sums[1]! += w * t1;
+      sums[2]! += w * t2;
+      sums[3]! += w * t3;
+      sums[4]! += w * t4;
+    }
+  const moments = momentsOf(top, sums, step);
+  return { ...moments, logf: moments.logf - logRoot2Pi };
+};
+
+/**
+ * ln of the likelihood of one reading under the lognormal model, with the moments of its standardised log content.
+ *
+ * Detected: density of x at N(c, u²) mixed over c = exp(θ + σe). Censored: P(reading < x). σ > 0.
+ */
+export const lognormalReading = (x: number, u: number, censored: boolean, theta: number, sigma: number): Moments => {
+  // The counting error is the narrower of the two: sum over it. Otherwise over the content.
+  const sharp = x > 10 * u && sigma * x > 2 * u;
+  if (censored) return sharp ? belowByError(x, u, theta, sigma) : belowByContent(x, u, theta, sigma);
+  return sharp && Math.abs(Math.log(x) - theta) < 15 * sigma
+    ? seenByError(x, u, theta, sigma)
+    : seenByContent(x, u, theta, sigma);
+};
