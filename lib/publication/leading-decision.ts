@@ -35,8 +35,12 @@ export const verdictOf = (placed: Pick<PlacedResult, "result" | "decision">): Ve
   placed.decision?.verdict ?? (placed.result.state === "not-detected" ? "not-detected" : null);
 
 /**
- * Every result of the snapshot, the one to lead with first: limits that apply before those for reference, then the
- * more pressing verdict, then the larger share of its limit, then the order of the snapshot.
+ * Every result of the snapshot, the one to lead with first. What a reader must not miss comes before what is in order:
+ *   0 above a limit that applies      1 too close to one             2 above a limit held beside it for reference
+ *   3 too close to such a limit       4 found, nothing to compare    5 below a limit that applies
+ *   6 below one for reference         7 not detected
+ * Of equal place: lead, then cadmium, arsenic, mercury, antimony, chromium, then all else; then the larger share of its
+ * limit; then the order of the snapshot.
  */
 export function resultsByWeight(snapshot: Snapshot): PlacedResult[] {
   const placed = snapshot.specimens.flatMap((specimen) =>
@@ -50,17 +54,30 @@ export function resultsByWeight(snapshot: Snapshot): PlacedResult[] {
     .map(({ p }) => p);
 }
 
-type Weight = [place: number, verdict: number, share: number];
+type Weight = [place: number, element: number, share: number];
+
+const gravest = ["Pb", "Cd", "As", "Hg", "Sb", "Cr"];
+
+function placeOf({ result, decision }: PlacedResult): number {
+  const found = result.state !== "not-detected" && result.state !== "no-readings";
+  const applies = decision?.applies === "applies";
+  switch (decision?.verdict) {
+    case "above":
+      return applies ? 0 : 2;
+    case "too-close":
+      return applies ? 1 : 3;
+    case "below":
+      return found ? (applies ? 5 : 6) : 7;
+    default:
+      return found ? 4 : 7;
+  }
+}
 
 function weightOf(placed: PlacedResult): Weight {
   const { decision, result } = placed;
-  const verdict = verdictOf(placed);
   const size = result.value ?? result.upperBound ?? result.below ?? 0;
-  return [
-    decision?.applies === "applies" ? 0 : 1,
-    verdict === null ? pressing.length : rank(verdict),
-    decision?.value ? -size / decision.value : 0,
-  ];
+  const element = gravest.indexOf(result.element);
+  return [placeOf(placed), element < 0 ? gravest.length : element, decision?.value ? -size / decision.value : 0];
 }
 
 const compareWeights = (a: Weight, b: Weight): number => a[0] - b[0] || a[1] - b[1] || a[2] - b[2];

@@ -68,7 +68,7 @@ function headline(placed: PlacedResult): string {
   if (decision?.applies === "applies" && decision.verdict !== "cannot-say")
     return `${capital(verdictWords[decision.verdict])}: ${what}.`;
   if (result.state === "not-quantified") return `A little was seen: ${what}.`;
-  return `Measured: ${what}.`;
+  return `${capital(elementName(result.element))} found ${where(placed)}.`;
 }
 
 function amountSentences(result: SnapshotResult): string[] {

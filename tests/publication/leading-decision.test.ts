@@ -38,3 +38,15 @@ it("the mug leads with its glaze, then what is too close by its share of the lim
     ["p-body", "not-detected"],
   ]);
 });
+it("lead far above a limit held beside it comes before a non-detect below a limit that applies", () => {
+  const lead = samplePart("above");
+  const clean = samplePart("not-detected");
+  const reference = lead.results.map((result) => ({
+    ...result,
+    decisions: result.decisions.map((d) => ({ ...d, applies: "for-reference" as const })),
+  }));
+  const [specimen] = sampleSnapshot().specimens;
+  const parts = [clean, { ...lead, results: reference }];
+  const [first] = resultsByWeight({ ...sampleSnapshot(), specimens: [{ ...specimen!, parts }] });
+  expect(first?.part.id).toBe(lead.id);
+});

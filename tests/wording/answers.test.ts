@@ -78,7 +78,7 @@ describe("the first screen", () => {
   });
   it("does not lead with a limit that does not apply", () => {
     const answer = itemAnswer(reference("above"));
-    expect(answer.headline).toBe("Measured: lead in the part “glaze, outside”.");
+    expect(answer.headline).toBe("Lead found in the part “glaze, outside”.");
     expect(answer.sentences.join(" ")).toContain("No limit that we list is made for this kind of thing.");
   });
   it("counts what else was found", () => {
