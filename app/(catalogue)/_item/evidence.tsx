@@ -8,7 +8,7 @@ import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { Snapshot, SnapshotDecision, SnapshotResult } from "@/lib/publication/snapshot.ts";
 import { contributionName, contributionSource, evaluationWords, shareText } from "@/lib/wording/budget.ts";
-import { elementTitle } from "@/lib/wording/elements.ts";
+import { elementName, elementTitle } from "@/lib/wording/elements.ts";
 import { wordsForFlag } from "@/lib/wording/flags.ts";
 import { amountText, intervalText, plainDate, resultText, significant, withUnit } from "@/lib/wording/formats.ts";
 import { formLabels, labelOf, materialLabels, quantityLabels, stateLabels } from "@/lib/wording/labels.ts";
@@ -46,11 +46,15 @@ export function Evidence({ placed, files }: { placed: PlacedResult[]; files: Sna
   );
 }
 
+/** "lead in glaze, outside": tells the tables of one result from those of another. */
+const subjectOf = ({ part, result }: PlacedResult): string => `${elementName(result.element)} in ${part.name}`;
+
 function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapshot["files"] }) {
   const { part, result } = placed;
   const rows = spotFigure(result);
   const limits = limitsOnAxis(result).map((d) => d.limitId);
-  const readings = <ReadingsTable result={result} files={files} />;
+  const subject = subjectOf(placed);
+  const readings = <ReadingsTable result={result} files={files} subject={subject} />;
   return (
     <>
       <Facts
@@ -77,10 +81,10 @@ function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapsh
         readings
       )}
       <Method result={result} />
-      <Budget result={result} />
+      <Budget result={result} subject={subject} />
       {result.flags.length > 0 ? (
         <>
-          <h4>Bear in mind</h4>
+          <h3>Bear in mind</h3>
           <ul>
             {result.flags.map((flag) => (
               <li key={flag}>{wordsForFlag(flag).sentence}</li>
@@ -88,7 +92,7 @@ function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapsh
           </ul>
         </>
       ) : null}
-      <Decisions decisions={result.decisions} />
+      <Decisions decisions={result.decisions} subject={subject} />
     </>
   );
 }
@@ -98,7 +102,7 @@ function Method({ result }: { result: SnapshotResult }) {
   const amount = (value: number | null): string | null => (value === null ? null : amountText(value, unit));
   return (
     <>
-      <h4>How the number was made</h4>
+      <h3>How the number was made</h3>
       <ol>
         {methodSteps(result).map((step) => (
           <li key={step}>{step}</li>
@@ -143,12 +147,12 @@ function Method({ result }: { result: SnapshotResult }) {
   );
 }
 
-function Budget({ result }: { result: SnapshotResult }) {
+function Budget({ result, subject }: { result: SnapshotResult; subject: string }) {
   const [largest] = [...result.budget].sort((a, b) => b.share - a.share);
   if (!largest) return null;
   return (
     <BudgetFigure
-      caption={`Where the doubt comes from: ${shareText(largest.share)} from “${contributionName(largest.code).toLowerCase()}”`}
+      caption={`Where the doubt about ${subject} comes from: ${shareText(largest.share)} from “${contributionName(largest.code).toLowerCase()}”`}
       unit={result.unit}
       rows={result.budget.map((line) => ({
         code: line.code,
@@ -164,11 +168,11 @@ function Budget({ result }: { result: SnapshotResult }) {
   );
 }
 
-function Decisions({ decisions }: { decisions: SnapshotDecision[] }) {
+function Decisions({ decisions, subject }: { decisions: SnapshotDecision[]; subject: string }) {
   if (decisions.length === 0) return null;
   return (
     <DataTable
-      caption="Held beside each limit"
+      caption={`Held beside each limit: ${subject}`}
       rows={decisions}
       rowKey={(d) => `${d.limitId} ${d.day} ${d.value}`}
       rowNote={(d) => d.why}

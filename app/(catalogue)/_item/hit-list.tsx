@@ -41,7 +41,7 @@ function Hit({ snapshot, headingLevel }: { snapshot: Snapshot; headingLevel: 2 |
           {answer.verdict ? <VerdictMark verdict={answer.verdict} /> : null}
           <span>{answer.headline}</span>
         </p>
-        {lead ? <p className="number">{resultText(lead.result)}</p> : null}
+        {lead ? <p className={styles.figure}>{resultText(lead.result)}</p> : null}
       </div>
       <div className={styles.pictures}>
         {lead ? (

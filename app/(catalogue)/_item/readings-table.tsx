@@ -1,6 +1,5 @@
 import { Aligned, type Column, DataTable } from "@/app/_components/data-table.tsx";
 import type { Snapshot, SnapshotReading, SnapshotResult } from "@/lib/publication/snapshot.ts";
-import { elementTitle } from "@/lib/wording/elements.ts";
 
 const most = (decimals: (number | undefined)[]): number => Math.max(0, ...decimals.map((each) => each ?? 0));
 
@@ -11,7 +10,15 @@ const valueText = (reading: SnapshotReading): string => {
 };
 
 /** Every reading of a result as the file wrote it, used or not; a reading set aside carries its reason under it. */
-export function ReadingsTable({ result, files }: { result: SnapshotResult; files: Snapshot["files"] }) {
+export function ReadingsTable({
+  result,
+  files,
+  subject,
+}: {
+  result: SnapshotResult;
+  files: Snapshot["files"];
+  subject: string;
+}) {
   const { readings } = result;
   const units = [...new Set(readings.map((reading) => reading.unit))];
   const unit = units.length === 1 ? units[0] : null;

@@ -11,9 +11,9 @@ const shots = [
   { id: "4", spot: "C", text: "12.25", error: "3", aside: "The nose slipped off the mug during the shot." },
 ];
 
-const table = (
+const tableNamed = (caption: string) => (
   <DataTable
-    caption="Readings"
+    caption={caption}
     rows={shots}
     rowKey={(row) => row.id}
     rowNote={(row) => (row.aside ? <>Set aside: {row.aside}</> : null)}
@@ -35,7 +35,7 @@ const table = (
 );
 
 export const figureExamples: Example[] = [
-  { id: "table", title: "Table with a row set aside", show: table },
+  { id: "table", title: "Table with a row set aside", show: tableNamed("Readings") },
   {
     id: "table-wide",
     title: "Table wider than the page",
@@ -95,7 +95,7 @@ export const figureExamples: Example[] = [
             },
           ],
         }}
-        table={table}
+        table={tableNamed("The same in figures")}
       />
     ),
   },

@@ -25,10 +25,10 @@ export const pieceExamples: Example[] = [
           </p>
         </PageHead>
         <Ledger>
-          <Entry title="How sure" headingLevel={3} aside="95 times out of 100">
+          <Entry title="How sure" aside="95 times out of 100">
             <p>The true content lies between 377 and 447 mg/kg, about 19 times out of 20.</p>
           </Entry>
-          <Entry title="What to do" headingLevel={3}>
+          <Entry title="What to do">
             <p>Do not let a child drink from it.</p>
           </Entry>
         </Ledger>

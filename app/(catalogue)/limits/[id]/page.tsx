@@ -30,7 +30,7 @@ export default async function LimitPage(props: Props) {
   if (!limit) notFound();
   const family = historyOf(limit.family);
   return (
-    <>
+    <div className="flow">
       <PageHead
         title={limit.title}
         kicker={
@@ -84,6 +84,6 @@ export default async function LimitPage(props: Props) {
         </>
       ) : null}
       <p className="soft">{limitsPage.caution}</p>
-    </>
+    </div>
   );
 }
