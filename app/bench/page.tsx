@@ -5,18 +5,11 @@ import { PageHead } from "@/app/_components/entry.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { type Batch, listBatches } from "@/lib/store/imports.ts";
-import { type ItemState, listItems } from "@/lib/store/items.ts";
+import { listItems } from "@/lib/store/items.ts";
+import { itemStateWords } from "@/lib/wording/bench.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
 import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
 import { BenchTabs } from "./bench-tabs.tsx";
-
-const stateWords: Record<ItemState, string> = {
-  draft: "being worked on",
-  submitted: "waiting for review",
-  approved: "reviewed, ready to publish",
-  published: "published",
-  withdrawn: "withdrawn",
-};
 
 const batchWords: Record<Batch["state"], string> = {
   uploaded: "waiting: say what its columns are",
@@ -54,7 +47,7 @@ export default async function BenchPage() {
           columns={[
             { key: "name", head: "Item", cell: (item) => <a href={paths.benchItem(item.id)}>{item.name}</a> },
             { key: "category", head: "Kind", cell: (item) => labelOf(categoryLabels, item.category) },
-            { key: "state", head: "State", cell: (item) => stateWords[item.state] },
+            { key: "state", head: "State", cell: (item) => itemStateWords[item.state] },
           ]}
         />
       )}

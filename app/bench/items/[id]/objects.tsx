@@ -1,0 +1,176 @@
+import { ActionForm } from "@/app/_components/action-form.tsx";
+import { Checkbox } from "@/app/_components/choice-field.tsx";
+import { DataTable } from "@/app/_components/data-table.tsx";
+import { Disclosure } from "@/app/_components/disclosure.tsx";
+import { Facts } from "@/app/_components/facts.tsx";
+import { NumberField, SelectField, TextField } from "@/app/_components/field.tsx";
+import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
+import type { SpecimenRecord } from "@/lib/store/items.ts";
+import type { WorkingRecord } from "@/lib/store/working-item.ts";
+import { howGotText, yesNo } from "@/lib/wording/catalogue.ts";
+import { elementTitle } from "@/lib/wording/elements.ts";
+import { formLabels, labelOf, materialLabels } from "@/lib/wording/labels.ts";
+import { addPart, addSpecimen } from "./actions.ts";
+
+/** The very objects tested, their parts, and the forms that add more of both. */
+export function Objects({ record, placed }: { record: WorkingRecord; placed: PlacedResult[] }) {
+  const { item, readings } = record;
+  return (
+    <>
+      {item.specimens.map((specimen) => (
+        <div key={specimen.id} className="flow">
+          <h3>{specimen.label}</h3>
+          <Facts
+            facts={[
+              { name: "How it was got", value: howGotText({ ...specimen, parts: [] }) },
+              { name: "Who paid", value: specimen.whoPaid },
+              { name: "Date code", value: specimen.dateCode },
+              { name: "Condition", value: specimen.condition },
+            ]}
+          />
+          {specimen.components.length > 0 ? (
+            <Parts
+              specimen={specimen}
+              count={(id) => readings.filter((r) => r.componentId === id).length}
+              results={placed}
+            />
+          ) : (
+            <p>No part is named yet.</p>
+          )}
+          <Disclosure summary={`Add a part of “${specimen.label}”`} open={specimen.components.length === 0}>
+            <PartForm itemId={item.id} specimenId={specimen.id} />
+          </Disclosure>
+        </div>
+      ))}
+      <Disclosure
+        summary={item.specimens.length === 0 ? "Add the object that was tested" : "Add another object of this item"}
+        open={item.specimens.length === 0}
+      >
+        <SpecimenForm itemId={item.id} />
+      </Disclosure>
+    </>
+  );
+}
+
+function Parts({
+  specimen,
+  count,
+  results,
+}: {
+  specimen: SpecimenRecord;
+  count: (partId: string) => number;
+  results: PlacedResult[];
+}) {
+  return (
+    <DataTable
+      caption="Its parts"
+      hideCaption
+      rows={specimen.components}
+      rowKey={(part) => part.id}
+      columns={[
+        { key: "name", head: "Part", cell: (part) => <a href={`#part-${part.id}`}>{part.name}</a> },
+        { key: "material", head: "Material", cell: (part) => labelOf(materialLabels, part.material) },
+        { key: "form", head: "Form", cell: (part) => formLabels[part.form] },
+        { key: "touch", head: "A child can touch it", cell: (part) => yesNo(part.accessible) },
+        { key: "readings", head: "Readings", numeric: true, cell: (part) => count(part.id) },
+        {
+          key: "elements",
+          head: "Results for",
+          cell: (part) =>
+            results
+              .filter((p) => p.part.id === part.id)
+              .map((p) => elementTitle(p.result.element))
+              .join(", ") || "none yet",
+        },
+      ]}
+    />
+  );
+}
+
+function SpecimenForm({ itemId }: { itemId: string }) {
+  return (
+    <ActionForm action={addSpecimen.bind(null, itemId)} submit="Add the object" submitKind="secondary">
+      <TextField
+        id="object-label"
+        name="label"
+        label="What you call it"
+        hint="To tell it from others of its kind: “mug 1, chipped foot”"
+        required
+        width={32}
+      />
+      <TextField
+        id="object-howGot"
+        name="howGot"
+        label="How it was got"
+        hint="Given, bought, found; from whom in a word, no names"
+        required
+        width={44}
+      />
+      <TextField
+        id="object-whoPaid"
+        name="whoPaid"
+        label="Who paid for it and for the test"
+        hint="A reader can then judge whose interest it serves"
+        required
+        width={44}
+      />
+      <TextField id="object-gotOn" name="gotOn" label="Got on" type="date" optional width={12} />
+      <TextField
+        id="object-dateCode"
+        name="dateCode"
+        label="Date code"
+        hint="A date or batch printed on it"
+        optional
+        width={20}
+      />
+      <TextField
+        id="object-condition"
+        name="condition"
+        label="Condition"
+        hint="Chipped, worn, as new"
+        optional
+        width={44}
+      />
+    </ActionForm>
+  );
+}
+
+const choicesOf = (labels: Record<string, string>) =>
+  Object.entries(labels).map(([value, label]) => ({ value, label }));
+
+function PartForm({ itemId, specimenId }: { itemId: string; specimenId: string }) {
+  const id = (name: string) => `part-${specimenId}-${name}`;
+  return (
+    <ActionForm action={addPart.bind(null, itemId, specimenId)} submit="Add the part" submitKind="secondary">
+      <TextField
+        id={id("name")}
+        name="name"
+        label="Part"
+        hint="“glaze, inside”, “handle rivet”, “red print”"
+        required
+        width={32}
+      />
+      <SelectField
+        id={id("material")}
+        name="material"
+        label="Material"
+        choices={choicesOf(materialLabels)}
+        empty="Choose"
+        required
+      />
+      <SelectField
+        id={id("form")}
+        name="form"
+        label="Form"
+        hint="Limits differ: a layer of paint is judged otherwise than a solid piece"
+        choices={choicesOf(formLabels)}
+        empty="Choose"
+        required
+      />
+      <Checkbox id={id("accessible")} name="accessible" label="A child can touch or lick it" defaultChecked />
+      <NumberField id={id("thicknessMm")} name="thicknessMm" label="Thickness" unit="mm" optional />
+      <NumberField id={id("areaCm2")} name="areaCm2" label="Area" unit="cm²" optional />
+      <NumberField id={id("massG")} name="massG" label="Mass" unit="g" optional />
+    </ActionForm>
+  );
+}
