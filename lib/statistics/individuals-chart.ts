@@ -17,7 +17,7 @@ const D2_OF_PAIRS = 1.128;
  * x: two or more finite readings in the order taken, one unit.
  *
  * @throws DomainError `too-few`, `not-finite`
- * @example individualsChart([49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1]).limits // [45.8142…, 55.8057…]
+ * @example individualsChart([49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1]).limits // [45.81591, 55.80409]
  */
 export function individualsChart(x: readonly number[]): IndividualsChart {
   requireNumbers("x", x, 2);
