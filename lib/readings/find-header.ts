@@ -68,7 +68,11 @@ export function findHeader(records: readonly string[][], minCells = 2): FoundHea
     if (!fallback && share >= 0.5 && below.some((row) => fitsHeader(row, cells) && row.some(looksLikeData)))
       fallback = { index, score: share / 1000 };
   }
-  return best ?? fallback;
+  const found = best ?? fallback;
+  if (!found) return null;
+  // A header that comes again lower down is the same header: the first of its kind is the one.
+  const text = records[found.index]!.join("\u0001");
+  return { ...found, index: records.findIndex((cells) => cells.join("\u0001") === text) };
 }
 
 const otherUnitsRowCells =

@@ -22,7 +22,8 @@ export const fileProblemCodes = {
 /** The mapping: it does not fit the table, or an answer cannot be taken. */
 export const mappingProblemCodes = {
   "column-missing": "where.column and found: a column the mapping names and the file lacks",
-  "column-used-twice": "where.column and found: a column that serves two figures",
+  "column-used-twice": "where.column; found: the column or element chosen for two figures",
+  "figure-without-value": "where.column: an error, limit or flag; found: the element that has no value column",
   "element-unknown": "where.column; found: what stands in place of a chemical symbol",
   "element-mapped-twice": "where.column; found: the symbol of an element with two columns of one kind",
   "no-result-columns": "no column holds results",

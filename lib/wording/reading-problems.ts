@@ -49,7 +49,13 @@ export const readingProblems: Record<ReadingProblemCode, (problem: Problem) => s
 
   "column-missing": (p) =>
     `The columns chosen include ${quoted(p.found)}, which this file does not have. Choose the columns again.`,
-  "column-used-twice": (p) => `Column ${quoted(p.found)} is chosen for two figures. Each column can serve one.`,
+  "column-used-twice": cell(
+    (found) => `${found} is chosen twice. Each column serves one figure, and each figure has one column.`,
+  ),
+  "figure-without-value": cell(
+    (found) =>
+      `this column goes with a value of ${found}, and no column holds that value. Choose the value's column too.`,
+  ),
   "element-unknown": cell((found) => `${found} is no chemical element. Give its symbol, such as Pb.`),
   "element-mapped-twice": cell((found) => `${found} already has a column of the same kind. Keep one of the two.`),
   "no-result-columns": () => "No column holds results. Choose the column of at least one element.",
