@@ -84,9 +84,7 @@ export function ReadingsTable({
   ];
   return (
     <DataTable
-      caption={`Readings: ${elementTitle(result.element)
-        .toLowerCase()
-        .replace(/\((.+)\)/, `(${result.element})`)}`}
+      caption={`Readings: ${subject}`}
       rows={readings}
       rowKey={(r) => r.id}
       muted={(r) => r.setAside !== null}
