@@ -9,17 +9,11 @@
  */
 import { availableParallelism } from "node:os";
 import { parseArgs } from "node:util";
-import { isMainThread, parentPort, Worker, workerData } from "node:worker_threads";
-import { type Cell, type CellResult, grid, simulateCell } from "./coverage/cells.ts";
+import { Worker } from "node:worker_threads";
+import { type Cell, type CellResult, grid } from "./coverage/cells.ts";
 import { printTable } from "./coverage/table.ts";
 
-type Job = { cells: { index: number; cell: Cell }[]; trials: number };
-
-if (isMainThread) await main();
-else {
-  const job = workerData as Job;
-  for (const { index, cell } of job.cells) parentPort?.postMessage({ index, result: simulateCell(cell, job.trials) });
-}
+await main();
 
 async function main(): Promise<void> {
   const { values } = parseArgs({
@@ -50,9 +44,8 @@ async function simulateAll(cells: Cell[], trials: number, threads: number): Prom
   const work = Array.from({ length: Math.min(threads, cells.length) }, (_, thread) => {
     const mine = cells.map((cell, index) => ({ cell, index })).filter(({ index }) => index % threads === thread);
     return new Promise<void>((resolve, reject) => {
-      const worker = new Worker(new URL(import.meta.url), {
-        workerData: { cells: mine, trials } satisfies Job,
-        execArgv: ["--import", "tsx"],
+      const worker = new Worker(new URL("./coverage/worker.mjs", import.meta.url), {
+        workerData: { cells: mine, trials },
       });
       worker.on("message", ({ index, result }: { index: number; result: CellResult }) => {
         results[index] = result;

@@ -12,6 +12,7 @@ export type CellResult = Cell & {
   unsafe: number; // of those, wholly below the true mean
   medianWidth: number; // relative to the true mean
   wrongBelow: [number, number]; // share of all trials called "below" a limit at 0.5 and 0.9 of the mean
+  wrongByBound: number; // of those at 0.9, from a bound: nothing detected, or not quantified
   wrongAbove: [number, number]; // share of all trials called "above" a limit at 1.1 and 2 times the mean
 };
 
@@ -38,7 +39,7 @@ export function simulateCell(cell: Cell, trials: number): CellResult {
   const random = randomFrom(seedOf(cell));
   const limit = cell.below === 0 ? Number.NEGATIVE_INFINITY : detectionLimit(cell, random);
   const widths: number[] = [];
-  const tally = { covered: 0, unsafe: 0, below: [0, 0] as [number, number], above: [0, 0] as [number, number] };
+  const tally: Tally = { covered: 0, unsafe: 0, below: [0, 0], above: [0, 0], byBound: 0 };
   for (let trial = 0; trial < trials; trial++) {
     const result = reconcile(part(cell, limit, random), () => "");
     if (result.interval) {
@@ -59,11 +60,15 @@ export function simulateCell(cell: Cell, trials: number): CellResult {
     unsafe: tally.unsafe / stated,
     medianWidth: widths[Math.floor(stated / 2)] ?? Number.NaN,
     wrongBelow: [tally.below[0] / trials, tally.below[1] / trials],
+    wrongByBound: tally.byBound / trials,
     wrongAbove: [tally.above[0] / trials, tally.above[1] / trials],
   };
 }
 
-function countVerdicts(result: ReconcileResult, tally: { below: [number, number]; above: [number, number] }): void {
+type Tally = { covered: number; unsafe: number; below: [number, number]; above: [number, number]; byBound: number };
+
+function countVerdicts(result: ReconcileResult, tally: Tally): void {
+  if (result.state !== "quantified" && verdictAgainst(result, trueMean * 0.9) === "below") tally.byBound += 1;
   for (const place of [0, 1] as const) {
     if (verdictAgainst(result, trueMean * ([0.5, 0.9] as const)[place]) === "below") tally.below[place] += 1;
     if (verdictAgainst(result, trueMean * ([1.1, 2] as const)[place]) === "above") tally.above[place] += 1;

@@ -13,7 +13,9 @@ export function shortfalls(cell: CellResult): string[] {
   return [
     ...(cell.covered < aims.covered - slack(aims.covered, stated) ? [`covered ${cell.covered.toFixed(3)}`] : []),
     ...(cell.unsafe > aims.unsafe + slack(aims.unsafe, stated) ? [`unsafe ${cell.unsafe.toFixed(3)}`] : []),
-    ...(wrong > aims.wrongBelow + slack(aims.wrongBelow, cell.trials) ? [`wrong "below" ${wrong.toFixed(3)}`] : []),
+    ...(wrong > aims.wrongBelow + slack(aims.wrongBelow, cell.trials)
+      ? [`wrong "below" ${wrong.toFixed(3)} (${cell.wrongByBound.toFixed(3)} from a bound)`]
+      : []),
   ];
 }
 

@@ -33,6 +33,9 @@ type Part = { u: number; nu: number; line: Omit<BudgetLine, "share"> };
  * + upper arm] (note `interval-from-zero`). That is the profile interval of the normal model over contents of zero and
  * more; leaving out the impossible part loses no coverage.
  *
+ * **No content is above the whole.** A profile whose upper end passes `most` (1,000,000 mg/kg for a mass fraction) is stated up to it (note
+ * `interval-to-whole`): it says that the spots put no useful bound on the mean.
+ *
  * A value whose own u is unknown has no combined uncertainty, however well the other parts are known.
  *
  * Refused (DomainError `contribution`): a contribution that is neither relative nor absolute, or both, or whose numbers
@@ -40,7 +43,7 @@ type Part = { u: number; nu: number; line: Omit<BudgetLine, "share"> };
  *
  * @example value 410, scatter u 4, ν 4; calibration 5 % → u_c 20.9, ν_eff ≈ 2970, k 1.961, U 40.9
  */
-export function budgetOf(fit: Fit, contributions: readonly StatedContribution[]): Combined {
+export function budgetOf(fit: Fit, contributions: readonly StatedContribution[], most = Infinity): Combined {
   const stated = contributions.map(checked).sort((a, b) => compareNames(a.code, b.code) || size(a) - size(b));
   const nothing = { lines: [], u: null, nuEff: null, k: null, U: null, interval: null, asymmetric: false, notes: [] };
   if (fit.value === null || fit.u === null || fit.interval === null) return nothing;
@@ -50,7 +53,9 @@ export function budgetOf(fit: Fit, contributions: readonly StatedContribution[])
   const parts = [own, ...others];
   const sum = combined(parts);
   const lines = parts.map((part) => ({ ...part.line, share: sum.u > 0 ? (part.u / sum.u) ** 2 : 0 }));
-  const interval = fit.asymmetric ? widened(value, fit.interval, others) : around(value, sum.U);
+  const [lo, hi] = fit.asymmetric ? widened(value, fit.interval, others) : around(value, sum.U);
+  const whole = fit.asymmetric && hi >= most;
+  const interval: [number, number] = [lo, whole ? most : hi];
   const fromZero = interval[0] < 0;
   const asymmetric = fit.asymmetric || fromZero;
   return {
@@ -61,7 +66,7 @@ export function budgetOf(fit: Fit, contributions: readonly StatedContribution[])
     U: asymmetric ? null : sum.U,
     interval: fromZero ? [0, Math.max(value, 0) + (interval[1] - value)] : interval,
     asymmetric,
-    notes: fromZero ? ["interval-from-zero"] : [],
+    notes: [...(fromZero ? ["interval-from-zero"] : []), ...(whole ? ["interval-to-whole"] : [])],
   };
 }
 

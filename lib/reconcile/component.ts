@@ -27,7 +27,7 @@ import type { Policy } from "./types.ts";
  * A non-detect without a limit bounds nothing: with any such spot, the state is `not-quantified` without a bound, or
  * `not-detected` without `below` (note `non-detect-without-limit`).
  */
-export function fitComponent(spots: readonly Spot[], policy: Policy): Fit {
+export function fitComponent(spots: readonly Spot[], policy: Policy, most = Infinity): Fit {
   if (spots.length === 0) return emptyFit;
   const detected = spots
     .filter((spot) => spot.detected)
@@ -42,11 +42,11 @@ export function fitComponent(spots: readonly Spot[], policy: Policy): Fit {
   if (spots.length === 1) return oneSpot(detected[0] as Spot, policy);
   if (missed.length === 0) {
     if (detected.some((spot) => spot.u === null)) return meanOfSpots(detected, policy);
-    return allDetected(detected, policy);
+    return allDetected(detected, policy, most);
   }
   if (withoutLimit) return { ...emptyFit, state: "not-quantified", notes };
-  if (detected.length < 2 || 2 * detected.length < spots.length) return notQuantified(detected, missed, policy);
-  return censoredFit(detected, missed, policy);
+  if (detected.length < 2 || 2 * detected.length < spots.length) return notQuantified(detected, missed, policy, most);
+  return censoredFit(detected, missed, policy, most);
 }
 
 /** One spot: its value; the interval uses t where u came from scatter, the normal factor where it came from counting. */
@@ -86,7 +86,7 @@ function meanOfSpots(spots: readonly Spot[], policy: Policy): Fit {
 }
 
 /** Random effects where the part is even, the lognormal model where it is not. */
-function allDetected(spots: readonly Spot[], policy: Policy): Fit {
+function allDetected(spots: readonly Spot[], policy: Policy, most: number): Fit {
   const x = spots.map((spot) => spot.value ?? 0);
   const u = spots.map((spot) => spot.u ?? 0);
   const even = randomEffects(x, u, { tau2: "PM", interval: "HK-adhoc", level: policy.level });
@@ -96,7 +96,7 @@ function allDetected(spots: readonly Spot[], policy: Policy): Fit {
   // A mean at or below zero, or a likelihood highest at no content, has no lognormal description; the normal model stays.
   const uneven = even.mean > 0 && relative > policy.unevenFrom;
   const censored = x.map(() => false);
-  const lognormal = uneven ? lognormalFit(x, u, censored, policy) : null;
+  const lognormal = uneven ? lognormalFit(x, u, censored, policy, most) : null;
   if (lognormal !== null) return { ...lognormal, scatter };
   return {
     ...emptyFit,

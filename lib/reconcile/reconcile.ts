@@ -83,6 +83,9 @@ export function reconcile(input: ReconcileInput, hash: (text: string) => string)
   };
 }
 
+/** mg/kg: no mass fraction is more than all of it. */
+const wholePart = 1_000_000;
+
 type Evaluation = { shots: ReturnType<typeof normaliseShot>[]; spots: Spot[]; fit: Fit; combined: Combined };
 
 /** Steps 0 to 6 for one choice of shots. */
@@ -90,8 +93,9 @@ function evaluate(input: ReconcileInput, chosen: readonly ShotInput[], policy: P
   requireOneKind(chosen, input.quantity);
   const shots = chosen.map((shot) => normaliseShot(shot, input.quantity));
   const spots = groupBySpot(shots).map(reconcileSpot);
-  const fit = fitComponent(spots, policy);
-  return { shots, spots, fit, combined: budgetOf(fit, input.contributions) };
+  const most = canonicalUnit(input.quantity) === "mg/kg" ? wholePart : Infinity;
+  const fit = fitComponent(spots, policy, most);
+  return { shots, spots, fit, combined: budgetOf(fit, input.contributions, most) };
 }
 
 /**

@@ -44,7 +44,7 @@ export function groupBySpot(shots: readonly Shot[]): Shot[][] {
  * - a detected shot with unknown u among them: plain mean and s/√n with n−1 degrees of freedom (`plainMean`); one such
  *   shot alone has unknown u;
  * - some shots not detected, others detected with known u: the value that makes both likeliest, non-detects left-censored at
- *   their limits (`censoredSpotMean`). The spot counts as detected. With unknown u the mean is that of the detected shots,
+ *   their limits with the errors `censoredSpotMean` says. The spot counts as detected. With unknown u the mean is that of the detected shots,
  *   which errs on the high side;
  * - none detected: the lowest detection limit reached. Its u is limit/3 (method, step 0).
  *
