@@ -7,7 +7,7 @@ import { paths } from "@/lib/platform/paths.ts";
 export default async function robots(): Promise<MetadataRoute.Robots> {
   await connection();
   return {
-    rules: { userAgent: "*", allow: "/", disallow: [paths.bench(), paths.review(), "/account", "/style"] },
-    sitemap: `${environment().baseUrl}/sitemap.xml`,
+    rules: { userAgent: "*", allow: "/", disallow: [paths.bench(), paths.review(), paths.account(), paths.style()] },
+    sitemap: `${environment().baseUrl}${paths.sitemap()}`,
   };
 }

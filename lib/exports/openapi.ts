@@ -40,8 +40,14 @@ const json = (name: keyof typeof schemas, description: string, headers?: Json): 
   ...(headers ? { headers } : {}),
   content: { "application/json": { schema: ref(name) } },
 });
+const anyJson = (type: string, description: string): Json => ({
+  description,
+  headers: bodyTag,
+  content: { [type]: { schema: { type: "object" } } },
+});
 const text = (type: string, description: string): Json => ({
   description,
+  headers: bodyTag,
   content: { [type]: { schema: { type: "string" } } },
 });
 const problem = (description: string): Json => ({
@@ -52,6 +58,7 @@ const problem = (description: string): Json => ({
 const etag: Json = {
   ETag: { description: "The snapshot's SHA-256 in quotation marks", schema: { type: "string" } },
 };
+const bodyTag: Json = { ETag: { description: "Changes when the body does", schema: { type: "string" } } };
 const unchanged: Json = { description: "Not changed since the ETag sent in If-None-Match" };
 const tooMany = problem("Too many requests");
 
@@ -68,6 +75,13 @@ const revisionParameter = inQuery("revision", "A revision's number; without it, 
   minimum: 1,
 });
 
+const atEntry = inQuery("seq", "The registry as it stood at this entry of the log; without it, as it stands now", {
+  type: "integer",
+  minimum: 1,
+});
+const badParameter = problem("A parameter is not understood");
+const noEntry = problem("The log has no such entry");
+
 const get = (operationId: string, summary: string, responses: Json, parameters: Json[] = []): Json => ({
   get: { operationId, summary, tags: ["read"], ...(parameters.length > 0 ? { parameters } : {}), responses },
 });
@@ -78,7 +92,8 @@ const routes = (): Json => ({
     "listItems",
     "Published items, filtered, page by page",
     {
-      200: json("ItemsPage", "One page of items"),
+      200: json("ItemsPage", "One page of items", bodyTag),
+      304: unchanged,
       400: problem("A parameter or the cursor is not understood"),
       429: tooMany,
     },
@@ -91,6 +106,7 @@ const routes = (): Json => ({
         enum: [...snapshotDecision.shape.verdict.options],
       }),
       inQuery("cursor", "`nextCursor` of the page before, with the same other parameters", { type: "string" }),
+      inQuery("limit", "Items on a page", { type: "integer", minimum: 1, maximum: 100, default: 20 }),
     ],
   ),
   "/api/v1/items/{slug}": get(
@@ -99,6 +115,7 @@ const routes = (): Json => ({
     {
       200: json("Snapshot", "The snapshot", etag),
       304: unchanged,
+      400: badParameter,
       404: problem("No such item or revision"),
       429: tooMany,
     },
@@ -107,26 +124,81 @@ const routes = (): Json => ({
   "/api/v1/items/{slug}/readings.csv": get(
     "readReadings",
     "Every reading of an item, one row for each reading and element",
-    { 200: text("text/csv", "The readings"), 304: unchanged, 404: problem("No such item or revision"), 429: tooMany },
+    {
+      200: text("text/csv", "The readings"),
+      304: unchanged,
+      400: badParameter,
+      404: problem("No such item or revision"),
+      429: tooMany,
+    },
     [slugParameter, revisionParameter],
   ),
   "/api/v1/limits": get("listLimits", "The limits that results are held beside, with their dates", {
-    200: json("Limits", "All limits, past and present"),
+    200: json("Limits", "All limits, past and present", bodyTag),
+    304: unchanged,
     429: tooMany,
   }),
   "/api/v1/log": get("readLog", "The publication log: a hash chain over every revision", {
-    200: json("Log", "All entries, in order"),
+    200: json("Log", "All entries, in order", bodyTag),
+    304: unchanged,
     429: tooMany,
   }),
   "/api/v1/openapi.json": get("readOpenApi", "This document", {
-    200: { description: "OpenAPI 3.1", content: { "application/json": { schema: { type: "object" } } } },
+    200: anyJson("application/json", "OpenAPI 3.1"),
+    304: unchanged,
   }),
-  "/data/datapackage.json": get("readDataPackage", "Descriptor of the whole registry as a Data Package, version 2", {
-    200: { description: "The descriptor", content: { "application/json": { schema: { type: "object" } } } },
+  ...dataRoutes(),
+  ...feedRoutes(),
+  "/photos/{key}": get(
+    "readPhoto",
+    "A photo that a snapshot names by its key",
+    {
+      200: { description: "The photo", content: { "image/webp": {} } },
+      404: { description: "No such photo", content: { "text/plain": { schema: { type: "string" } } } },
+    },
+    [{ ...slugParameter, name: "key", description: "`key` of a photo in a snapshot" }],
+  ),
+});
+
+const dataRoutes = (): Json => {
+  const file = (operationId: string, summary: string, ok: Json): Json =>
+    get(operationId, summary, { 200: ok, 304: unchanged, 400: badParameter, 404: noEntry, 429: tooMany }, [atEntry]);
+  return {
+    "/data/datapackage.json": file(
+      "readDataPackage",
+      "Descriptor of the whole registry as a Data Package, version 2",
+      anyJson("application/json", "The descriptor"),
+    ),
+    "/data/results.csv": file(
+      "readAllResults",
+      "Every item's newest results, one row for each part and element",
+      text("text/csv", "The results"),
+    ),
+    "/data/readings.csv": file(
+      "readAllReadings",
+      "Every item's newest readings, one row for each reading and element",
+      text("text/csv", "The readings"),
+    ),
+    "/data/log.json": file(
+      "readLogFile",
+      "The publication log up to an entry",
+      json("Log", "The entries, in order", bodyTag),
+    ),
+  };
+};
+
+const feedRoutes = (): Json => ({
+  "/feed.xml": get("readAtomFeed", "The newest revisions as an Atom feed", {
+    200: text("application/atom+xml", "The feed"),
+    304: unchanged,
   }),
-  "/feed.xml": get("readAtomFeed", "Revisions as an Atom feed", { 200: text("application/atom+xml", "The feed") }),
-  "/feed.json": get("readJsonFeed", "Revisions as a JSON Feed 1.1", {
-    200: { description: "The feed", content: { "application/feed+json": { schema: { type: "object" } } } },
+  "/feed.json": get("readJsonFeed", "The newest revisions as a JSON Feed 1.1", {
+    200: anyJson("application/feed+json", "The feed"),
+    304: unchanged,
+  }),
+  "/corrections/feed.xml": get("readCorrectionsFeed", "Corrections and withdrawals as an Atom feed", {
+    200: text("application/atom+xml", "The feed"),
+    304: unchanged,
   }),
 });
 

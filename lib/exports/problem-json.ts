@@ -14,10 +14,12 @@ export const problemTypes = {
   "not-allowed": { status: 403, title: "The role does not allow this" },
   "not-found": { status: 404, title: "Nothing stands at this address" },
   "unknown-item": { status: 404, title: "No such item" },
+  "unknown-log-entry": { status: 404, title: "No such entry of the log" },
   "unknown-revision": { status: 404, title: "No such revision of this item" },
   "stale-draft": { status: 409, title: "The draft has changed meanwhile" },
   "too-large": { status: 413, title: "Too large" },
   "rate-limited": { status: 429, title: "Too many requests" },
+  "read-failed": { status: 500, title: "The server could not read what was asked for" },
   "store-failed": { status: 500, title: "The server could not answer" },
 } as const satisfies Record<string, { status: number; title: string }>;
 

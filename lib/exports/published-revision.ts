@@ -6,9 +6,12 @@ export type PublishedRevision = { snapshot: Snapshot; entry: LogEntry };
 /** A path of the product as an absolute address. `baseUrl` may end in a slash or not. */
 export const absoluteUrl = (baseUrl: string, path: string): string => `${baseUrl.replace(/\/+$/, "")}${path}`;
 
+/** The time that files state which were made before anything was published: they must state one, and never change. */
+export const beforeAnything = "1970-01-01T00:00:00Z";
+
 /** The newest revision of each item, in the order of their newest entries, newest first. */
-export function newestRevisions(revisions: readonly PublishedRevision[]): PublishedRevision[] {
-  const newest = new Map<string, PublishedRevision>();
+export function newestRevisions<T extends Pick<PublishedRevision, "entry">>(revisions: readonly T[]): T[] {
+  const newest = new Map<string, T>();
   for (const one of revisions) {
     const known = newest.get(one.entry.slug);
     if (!known || one.entry.revision > known.entry.revision) newest.set(one.entry.slug, one);

@@ -14,7 +14,7 @@ const standing = [paths.home(), paths.limits(), paths.methods(), paths.amounts()
  * 50,000 addresses it becomes an index of pages (`?page=1` …), each asked for by `page`; null where there is no such page.
  */
 export function sitemap(
-  revisions: readonly PublishedRevision[],
+  revisions: readonly Pick<PublishedRevision, "entry">[],
   { baseUrl, path, page }: { baseUrl: string; path: string; page?: number },
 ): string | null {
   const urls = [

@@ -11,9 +11,13 @@ export const paths = {
   methods: () => "/methods",
   amounts: () => "/amounts",
   corrections: () => "/corrections",
+  correctionsFeed: () => "/corrections/feed.xml",
   log: () => "/log",
   feedXml: () => "/feed.xml",
   feedJson: () => "/feed.json",
+  sitemap: () => "/sitemap.xml",
+  healthz: () => "/healthz",
+  style: () => "/style",
   photo: (key: string) => `/photos/${q(key)}`,
   api: {
     openapi: () => "/api/v1/openapi.json",
@@ -23,6 +27,13 @@ export const paths = {
       `/api/v1/items/${q(slug)}/readings.csv${revision ? `?revision=${revision}` : ""}`,
     limits: () => "/api/v1/limits",
     log: () => "/api/v1/log",
+  },
+  /** The whole registry as files; `seq` asks for it as it stood at that entry of the log. */
+  data: {
+    dataPackage: (seq?: number) => `/data/datapackage.json${seq ? `?seq=${seq}` : ""}`,
+    results: (seq?: number) => `/data/results.csv${seq ? `?seq=${seq}` : ""}`,
+    readings: (seq?: number) => `/data/readings.csv${seq ? `?seq=${seq}` : ""}`,
+    log: (seq?: number) => `/data/log.json${seq ? `?seq=${seq}` : ""}`,
   },
   signIn: () => "/account/sign-in",
   setUp: () => "/account/set-up",

@@ -38,6 +38,22 @@ export async function publishedRevision(
   return row ? itemOf(row) : null;
 }
 
+/**
+ * A revision exactly as it is stored (the newest without a number), its text not read: what the API sends byte for byte,
+ * so that whoever checks the log from outside sees a changed text too.
+ */
+export async function storedRevision(
+  slug: string,
+  revision: number | null,
+  db: Db = database(),
+): Promise<{ entry: LogEntry; json: string } | null> {
+  const row = await db.publication.findFirst({
+    where: { slug, ...(revision === null ? {} : { revision }) },
+    orderBy: { revision: "desc" },
+  });
+  return row ? { entry: entryOf(row), json: row.snapshot } : null;
+}
+
 export async function revisionsOf(slug: string, db: Db = database()): Promise<LogEntry[]> {
   const rows = await db.publication.findMany({
     where: { slug },
@@ -65,6 +81,34 @@ export async function newestPublished(limit: number, db: Db = database()): Promi
     db,
     seqs.map((r) => Number(r.seq)),
   );
+}
+
+/** The newest revisions of all items, newest first; of the given kinds only, where kinds are given. */
+export async function recentRevisions(
+  limit: number,
+  kinds: readonly LogEntry["kind"][] | null = null,
+  db: Db = database(),
+): Promise<PublishedItem[]> {
+  const rows = await db.publication.findMany({
+    where: kinds === null ? {} : { kind: { in: [...kinds] } },
+    orderBy: { seq: "desc" },
+    take: limit,
+  });
+  return rows.map(itemOf);
+}
+
+/** An entry of the log by its number. */
+export async function logEntryAt(seq: number, db: Db = database()): Promise<LogEntry | null> {
+  const row = await db.publication.findUnique({ where: { seq }, omit: { snapshot: true } });
+  return row ? entryOf(row) : null;
+}
+
+/** Every item as it stood when the log had `seq` entries, in the order of those revisions, a few at a time. */
+export async function* itemsAsOf(seq: number, db: Db = database(), batch = 50): AsyncGenerator<PublishedItem> {
+  const rows = await db.$queryRaw<{ seq: number | bigint }[]>`
+    SELECT max(seq) AS seq FROM "Publication" WHERE seq <= ${seq} GROUP BY slug ORDER BY seq`;
+  const seqs = rows.map((row) => Number(row.seq));
+  for (let from = 0; from < seqs.length; from += batch) yield* await bySeq(db, seqs.slice(from, from + batch));
 }
 
 /** Published items by their newest revision's number, in the order asked for. */

@@ -33,41 +33,53 @@ function matchExpression(query: SearchQuery): string {
   return terms.join(" AND ");
 }
 
-const readCursor = (cursor: string | undefined): number => {
-  const n = Number.parseInt(cursor ?? "0", 36);
-  return Number.isSafeInteger(n) && n >= 0 ? n : 0;
+/** A whole number in base 36, or null where the text is none. */
+const readCursor = (cursor: string | undefined): number | null => {
+  if (cursor === undefined || !/^[0-9a-z]{1,10}$/.test(cursor)) return null;
+  return Number.parseInt(cursor, 36);
 };
 
 /**
  * Published items that hold every word asked for, best first (names weigh most); without words, the newest first.
  * Withdrawn items stay findable: their page says what happened.
+ *
+ * Without words the cursor is the log number of the last item shown, so what is published meanwhile moves nothing from
+ * one page to the next; with words it is how many were shown. A cursor that is none counts as the first page.
  */
 export async function searchPublished(query: SearchQuery, db: Db = database()): Promise<SearchPage> {
   const limit = Math.min(query.limit ?? 20, 100);
-  const offset = readCursor(query.cursor);
+  const cursor = readCursor(query.cursor);
   const match = matchExpression(query);
   const asked = query.q.trim() !== "";
   if (asked && searchTerms(query.q).length === 0) return { hits: [], total: 0, nextCursor: null };
-  const latest = `(SELECT max(seq) FROM "Publication" p WHERE p.slug = s.slug)`;
   const where = match === "" ? "" : "WHERE item_search MATCH ?";
-  const order = asked ? "bm25(item_search, 0, 10, 6, 3, 8, 0), seq DESC" : "seq DESC";
   const args = match === "" ? [] : [match];
-  const rows = await db.$queryRawUnsafe<{ seq: number | bigint }[]>(
-    `SELECT ${latest} AS seq FROM item_search s ${where} ORDER BY ${order} LIMIT ? OFFSET ?`,
-    ...args,
-    limit,
-    offset,
-  );
+  const found = `SELECT (SELECT max(seq) FROM "Publication" p WHERE p.slug = s.slug) AS seq FROM item_search s ${where}`;
+  // One more than is shown tells whether there is a next page.
+  const rows = asked
+    ? await db.$queryRawUnsafe<{ seq: number | bigint }[]>(
+        `${found} ORDER BY bm25(item_search, 0, 10, 6, 3, 8, 0), seq DESC LIMIT ? OFFSET ?`,
+        ...args,
+        limit + 1,
+        cursor ?? 0,
+      )
+    : await db.$queryRawUnsafe<{ seq: number | bigint }[]>(
+        `SELECT seq FROM (${found}) WHERE seq < ? ORDER BY seq DESC LIMIT ?`,
+        ...args,
+        cursor ?? Number.MAX_SAFE_INTEGER,
+        limit + 1,
+      );
   const [count] = await db.$queryRawUnsafe<{ n: number | bigint }[]>(
     `SELECT count(*) AS n FROM item_search ${where}`,
     ...args,
   );
-  const total = Number(count?.n ?? 0);
-  const hits = await bySeq(
-    db,
-    rows.map((r) => Number(r.seq)),
-  );
-  return { hits, total, nextCursor: offset + limit < total ? (offset + limit).toString(36) : null };
+  const shown = rows.slice(0, limit).map((row) => Number(row.seq));
+  const next = asked ? (cursor ?? 0) + limit : shown.at(-1);
+  return {
+    hits: await bySeq(db, shown),
+    total: Number(count?.n ?? 0),
+    nextCursor: rows.length > limit && next !== undefined ? next.toString(36) : null,
+  };
 }
 
 /** Puts the newest snapshot of an item into the index, in the publication's own transaction. */

@@ -26,5 +26,8 @@ export const publicationProblems: ProblemWords = {
   "snapshot-format-unknown": (p) =>
     `This published text is of a format that this version cannot read.${foundText(p)}${allowedText(p)}`,
   "snapshot-shape": (p) => `${placeOf(p)}the published text would not be whole.${foundText(p)}`,
+  "unknown-log-entry": (p) =>
+    `The log has no entry ${quoted(p.found)}.${p.allowed ? ` It has entries ${p.allowed}.` : " It is empty."}`,
+  "read-failed": () => "The server could not answer just now. Please try again in a minute.",
   "bad-cursor": () => "That page mark does not belong to this question. Start again from the first page.",
 };

@@ -108,7 +108,9 @@ describe("OpenAPI 3.1", () => {
       ...Object.values(paths.api).map((path) => asTemplate((path as (slug: string) => string)(slug))),
       paths.feedXml(),
       paths.feedJson(),
-      "/data/datapackage.json",
+      paths.correctionsFeed(),
+      ...Object.values(paths.data).map((path) => path()),
+      asTemplate(paths.photo("{key}")),
     ];
     expect(Object.keys(document["paths"] as Node).sort()).toEqual(addresses.sort());
   });

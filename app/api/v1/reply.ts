@@ -1,0 +1,86 @@
+import { problemJson, problemJsonType } from "@/lib/exports/problem-json.ts";
+import { environment } from "@/lib/platform/environment.ts";
+import { sha256 } from "@/lib/platform/sha256.ts";
+import type { Problem } from "@/lib/quantity/problem.ts";
+
+/** Answers for machines: open to every origin, with an ETag and a word on how long they stay true. */
+const openToAll = {
+  "access-control-allow-origin": "*",
+  "access-control-expose-headers": "ETag, Link, Content-Location, Content-Disposition",
+};
+
+const lasting = {
+  /** A published revision never changes. */
+  "for-ever": "public, max-age=31536000, immutable",
+  /** Made from what never changes, by a program that may learn to say more. */
+  "a-day": "public, max-age=86400",
+  /** The newest state: may be kept, must be asked about. */
+  newest: "public, max-age=0, must-revalidate",
+} as const;
+
+export type ReplyAbout = {
+  type: string;
+  lasts: keyof typeof lasting;
+  /** SHA-256 of the body where it is known already; worked out of a text where it is not. */
+  digest?: string;
+  headers?: Record<string, string>;
+};
+
+/**
+ * The body with its headers, or 304 without it where the reader holds it already (RFC 9110 §13.1.2). A stream is given as a
+ * function, so that it is not begun in vain.
+ */
+export function reply(request: Request, body: string, about: ReplyAbout): Response;
+export function reply(
+  request: Request,
+  body: () => ReadableStream<Uint8Array>,
+  about: ReplyAbout & { digest: string },
+): Response;
+export function reply(request: Request, body: string | (() => ReadableStream<Uint8Array>), about: ReplyAbout) {
+  const etag = `"${about.digest ?? (typeof body === "string" ? sha256(body) : "")}"`;
+  const headers = { ...openToAll, "cache-control": lasting[about.lasts], etag, ...about.headers };
+  if (holds(request, etag)) return new Response(null, { status: 304, headers });
+  const content = typeof body === "string" ? new TextEncoder().encode(body) : body();
+  return new Response(content, { headers: { ...headers, "content-type": about.type } });
+}
+
+/** Weak comparison of every tag in If-None-Match, as that header asks for. */
+function holds(request: Request, etag: string): boolean {
+  const tags = (request.headers.get("if-none-match") ?? "").split(",").map((tag) => tag.trim().replace(/^W\//, ""));
+  return tags.includes("*") || tags.includes(etag);
+}
+
+export const jsonReply = (request: Request, value: unknown, about: Partial<ReplyAbout> = {}): Response =>
+  reply(request, `${JSON.stringify(value)}\n`, { type: "application/json", lasts: "newest", ...about });
+
+/** The first problem as RFC 9457 has it, with its own status. */
+export function problemReply(request: Request, problems: readonly Problem[]): Response {
+  const [problem = { code: "read-failed" }] = problems;
+  const body = problemJson(problem, { baseUrl: environment().baseUrl, instance: new URL(request.url).pathname });
+  return new Response(`${JSON.stringify(body)}\n`, {
+    status: body.status,
+    headers: { ...openToAll, "content-type": problemJsonType, "cache-control": "no-store" },
+  });
+}
+
+/** Runs a handler; what breaks is written to the server's own log and answered as a problem that tells nothing of it. */
+export async function answered(request: Request, work: () => Promise<Response>): Promise<Response> {
+  try {
+    return await work();
+  } catch (error) {
+    console.error(`${new URL(request.url).pathname}: not answered`, error);
+    return problemReply(request, [{ code: "read-failed" }]);
+  }
+}
+
+/** What a browser asks before it sends If-None-Match from another origin. */
+export const preflight = (): Response =>
+  new Response(null, {
+    status: 204,
+    headers: {
+      ...openToAll,
+      "access-control-allow-methods": "GET, HEAD, OPTIONS",
+      "access-control-allow-headers": "If-None-Match",
+      "access-control-max-age": "86400",
+    },
+  });

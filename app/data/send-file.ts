@@ -1,0 +1,38 @@
+import { answered, problemReply, reply } from "@/app/api/v1/reply.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import { database } from "@/lib/store/database.ts";
+import { type RegistryFile, registryFiles } from "@/lib/workflows/registry-files.ts";
+import { packagedFiles, registryAt } from "./registry-at.ts";
+
+/** One file of the data package, sent while it is made. */
+export const sendFile = (request: Request, file: RegistryFile): Promise<Response> =>
+  answered(request, async () => {
+    const at = await registryAt(request);
+    if (!at.ok) return problemReply(request, at.problems);
+    const { [file]: about } = await packagedFiles(at.value);
+    const { name, type, chunks } = registryFiles[file];
+    return reply(request, () => streamed(chunks(database(), at.value.seq)), {
+      type,
+      lasts: at.value.fixed ? "a-day" : "newest",
+      digest: about.sha256,
+      headers: {
+        "content-location": paths.data[file](at.value.seq),
+        "content-disposition": `attachment; filename="${name}"`,
+      },
+    });
+  });
+
+/** Text made piece by piece as a stream of UTF-8, made no faster than it is taken. */
+function streamed(chunks: AsyncGenerator<string>): ReadableStream<Uint8Array> {
+  const encoder = new TextEncoder();
+  return new ReadableStream({
+    async pull(controller) {
+      const { done, value } = await chunks.next();
+      if (done) controller.close();
+      else controller.enqueue(encoder.encode(value));
+    },
+    async cancel() {
+      await chunks.return(undefined);
+    },
+  });
+}
