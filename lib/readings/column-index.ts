@@ -37,7 +37,7 @@ export function mappingFaults(table: Pick<Table, "columns">, mapping: Mapping): 
     ...mapping.sample,
     ...Object.values(mapping.roles),
     ...figures.flatMap((figure) => [figure.value, figure.error, figure.limit, figure.flag]),
-    ...(long && mapping.shape === "long" ? [long.element, long.unitColumn] : []),
+    ...(long && mapping.shape === "long" ? [long.element, long.unitColumn] : [mapping.unitColumn]),
   ].filter((name): name is string => name !== null);
   const problems: Problem[] = [...new Set(named)]
     .filter((name) => !table.columns.includes(name))
@@ -85,6 +85,6 @@ export function indexColumns(table: Pick<Table, "columns">, mapping: Mapping): C
     sample: mapping.sample.map(at).filter((index) => index >= 0),
     figures,
     element: mapping.shape === "long" ? at(long?.element ?? null) : -1,
-    unit: mapping.shape === "long" ? at(long?.unitColumn ?? null) : -1,
+    unit: mapping.shape === "long" ? at(long?.unitColumn ?? null) : at(mapping.unitColumn),
   };
 }

@@ -33,6 +33,7 @@ export function usesOf(table: Pick<Table, "columns">, mapping: Mapping): ColumnU
     uses.set(mapping.long.element, { ...unused, use: "element" });
     if (mapping.long.unitColumn) uses.set(mapping.long.unitColumn, { ...unused, use: "unit" });
   }
+  if (mapping.shape === "wide" && mapping.unitColumn) uses.set(mapping.unitColumn, { ...unused, use: "unit" });
   return table.columns.map((name) => uses.get(name) ?? unused);
 }
 
@@ -60,6 +61,7 @@ export function mappingFromUses(
       roles.filter((role) => role !== "sample").map((role) => [role, elementColumn(role)]),
     ) as Mapping["roles"],
     sample: named.filter((column) => column.use === "sample").map((column) => column.name),
+    unitColumn: long ? null : (named.find((column) => column.use === "unit")?.name ?? null),
     elements: long ? [] : wideFigures(named, base, problems),
     long: long ? longFigure(named, base, problems) : null,
   };

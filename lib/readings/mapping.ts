@@ -38,6 +38,8 @@ export const mappingSchema = z.object({
   ),
   /** The columns that name the sample, in order; their texts are joined with " / ". */
   sample: z.array(column),
+  /** In the wide shape: a column that gives the row's unit, for figures whose header gives none. */
+  unitColumn: column.nullable().default(null),
   elements: z.array(
     figure.extend({
       element: z.string().min(1),

@@ -209,8 +209,24 @@ export function proposeMapping(table: Table): Proposal {
   }
   const sample = byRole("sample").map((column) => column.name);
   for (const name of [...sample, ...Object.values(chosen)]) if (name) used.add(name);
+  const unitColumn = columns.find(({ meaning }) => meaning.is === "role" && meaning.role === "unit");
+  const spoken =
+    !long &&
+    unitColumn !== undefined &&
+    elements.some((entry) => entry.unit === null) &&
+    unitColumn.samples.some(readUnit);
+  if (spoken) used.add(unitColumn.name);
   const mapping: Mapping = {
-    ...{ version: 1, shape: long ? "long" : "wide", roles: chosen, sample, elements, long, longLimits: {} },
+    ...{
+      version: 1,
+      shape: long ? "long" : "wide",
+      roles: chosen,
+      sample,
+      unitColumn: spoken ? unitColumn.name : null,
+      elements,
+      long,
+      longLimits: {},
+    },
     ...{ decimal: null, thousands: null, timeZone: null, dateOrder: null, zero: null, dash: null, notAvailable: null },
     ...{ errorOfNonDetect: "limit", noLimit: "set-aside", quantityByMode: {} },
   };

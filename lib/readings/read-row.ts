@@ -149,7 +149,9 @@ function readResults(
           defaultLimit: longLimit(mapping, named.symbol),
         }
       : figure;
-    const result = readResult(cells, own, { mapping, style, mode, unitText });
+    // A unit in the header goes before the row's: a unit column beside such headers speaks of something else.
+    const rowUnit = figure.figure.unit === null ? unitText : null;
+    const result = readResult(cells, own, { mapping, style, mode, unitText: rowUnit });
     if (result === null) continue;
     if ("code" in result) problems.push(result);
     else results.push(long ? { ...result, row } : result);

@@ -247,3 +247,16 @@ describe("progress", () => {
     expect([...readRowsInChunks(table, mapping, { chunkSize: 6 })].length).toBe(2);
   });
 });
+
+it("in the wide shape a unit column speaks for the figures whose header has no unit", () => {
+  const text =
+    "Sample,Units,Mode,Pb,Cd (ppm)\nmug,%,glass,0.5,3\nbib,ppm,plastic,12,4\ntoy,mg/cm2,paint,1,5\ncup,,glass,1,\n";
+  const read = readText(text);
+  expect(read.readings.map((r) => r.results.map(inShort))).toEqual([
+    ["Pb=0.5 %", "Cd=3 ppm"],
+    ["Pb=12 ppm", "Cd=4 ppm"],
+    ["Pb=1 mg/cm²", "Cd=5 ppm"],
+  ]);
+  expect(read.readings[2]!.results[0]!.quantity).toBe("coating-areal");
+  expect(codesOf(read)).toEqual(["unit-missing"]);
+});
