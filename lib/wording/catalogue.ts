@@ -99,6 +99,16 @@ export const revisionBanner = {
   linkText: "Go to the newest revision",
 } as const;
 
+/** What the first answer rests on. */
+export const restsOn = (readings: number, spots: number, part: string): string =>
+  `The first answer rests on ${counted(readings, "reading")} at ${counted(spots, "spot")} of the part “${part}”.`;
+
+export const noLimitOfKind = "We know of no limit of this kind to compare with.";
+export const enteredByHand = "The readings were entered by hand.";
+
+/** After the link to a result's evidence: limits that are not on the strip. */
+export const otherLimits = (n: number): string => (n === 0 ? "" : `, and ${counted(n, "more limit")} of another kind`);
+
 export const yesNo = (value: boolean): string => (value ? "yes" : "no");
 
 export const inventedNotice =

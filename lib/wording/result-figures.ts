@@ -44,6 +44,14 @@ const axisName = (d: SnapshotDecision): string => {
   return d.applies === "for-reference" ? `${named} (only to compare)` : named;
 };
 
+/** The result's words on the strip: short, since the picture says the rest. */
+const stripLabel = (result: SnapshotResult): string => {
+  if (result.state === "no-readings") return "";
+  if (result.state === "not-quantified" && result.upperBound !== null)
+    return `at most ${amountText(result.upperBound, result.unit)}`;
+  return resultText(result);
+};
+
 /** The interval strip of a result. */
 export function stripFigure(result: SnapshotResult): StripFigure {
   const top = result.highestSpot;
@@ -64,7 +72,7 @@ export function stripFigure(result: SnapshotResult): StripFigure {
           }
         : null,
     limits: limitsOnAxis(result).map((d) => ({ id: `${d.limitId}-${d.value}`, value: d.value, label: axisName(d) })),
-    label: result.state === "no-readings" ? "" : resultText(result),
+    label: stripLabel(result),
   };
 }
 

@@ -11,7 +11,7 @@ import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
 import { inventedNotice, whatToDo } from "@/lib/wording/catalogue.ts";
 import { cautionsFor } from "@/lib/wording/cautions.ts";
-import { plainDate } from "@/lib/wording/formats.ts";
+import { counted, plainDate } from "@/lib/wording/formats.ts";
 import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
 import { stripKey } from "@/lib/wording/result-figures.ts";
 import { DataLinks } from "./data-links.tsx";
@@ -21,7 +21,7 @@ import styles from "./item-view.module.css";
 import { JsonLd } from "./json-ld.tsx";
 import { LeadFlags } from "./lead-flags.tsx";
 import { Provenance, Tested } from "./provenance.tsx";
-import { ResultBlock } from "./result-block.tsx";
+import { evidenceId, ResultBlock } from "./result-block.tsx";
 
 /**
  * A published revision, whole: the answer, how sure, what to do, then the evidence, folded but complete. It shows the
@@ -42,7 +42,7 @@ export function ItemView({
 }) {
   const answer = itemAnswer(snapshot);
   const placed = resultsByWeight(snapshot);
-  const lead = placed[0];
+  const [lead, ...others] = placed;
   const photo = snapshot.photos[0];
   return (
     <article>
@@ -87,6 +87,13 @@ export function ItemView({
           </div>
           {snapshot.registry.invented ? <p className="soft small">{inventedNotice}</p> : null}
         </Entry>
+        {lead ? (
+          <Entry title="How sure" id="how-sure">
+            <ResultBlock placed={lead} />
+            <p className="soft small">{stripKey}</p>
+            <LeadFlags placed={lead} snapshot={snapshot} />
+          </Entry>
+        ) : null}
         <Entry title="What to do" id="what-to-do">
           <ul>
             {whatToDo(answer.verdict, snapshot.kind).map((sentence) => (
@@ -94,21 +101,11 @@ export function ItemView({
             ))}
           </ul>
         </Entry>
-        {placed.length > 0 ? (
-          <Entry
-            title="Part by part"
-            id="parts"
-            aside={`${placed.length} ${placed.length === 1 ? "result" : "results"}`}
-          >
-            <p className="soft small">{stripKey}</p>
-            {placed.map((each) => (
-              <ResultBlock key={`${each.part.id} ${each.result.element} ${each.result.quantity}`} placed={each} />
+        {others.length > 0 ? (
+          <Entry title="The other results" id="parts" aside={counted(others.length, "result")}>
+            {others.map((each) => (
+              <ResultBlock key={evidenceId(each)} placed={each} />
             ))}
-          </Entry>
-        ) : null}
-        {lead ? (
-          <Entry title="How sure" id="how-sure">
-            <LeadFlags placed={lead} snapshot={snapshot} />
           </Entry>
         ) : null}
         <Entry title="What it does not tell" id="cautions">

@@ -1,8 +1,7 @@
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
-import { reviewText } from "@/lib/wording/catalogue.ts";
+import { restsOn, reviewText } from "@/lib/wording/catalogue.ts";
 import { wordsForFlag } from "@/lib/wording/flags.ts";
-import { counted } from "@/lib/wording/formats.ts";
 import { fitnessLabels, labelOf } from "@/lib/wording/labels.ts";
 
 /** What bears on the leading result's certainty, in sentences: how much was measured, the flags, the instrument, the review. */
@@ -10,10 +9,7 @@ export function LeadFlags({ placed, snapshot }: { placed: PlacedResult; snapshot
   const { counts, flags } = placed.result;
   return (
     <>
-      <p>
-        The first answer rests on {counted(counts.used, "reading")} at {counted(counts.spots, "spot")} of the part “
-        {placed.part.name}”.
-      </p>
+      <p>{restsOn(counts.used, counts.spots, placed.part.name)}</p>
       <ul>
         {flags.map((flag) => (
           <li key={flag}>{wordsForFlag(flag).sentence}</li>

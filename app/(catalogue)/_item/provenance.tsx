@@ -1,7 +1,7 @@
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
-import { howGotText, reviewText, yesNo } from "@/lib/wording/catalogue.ts";
+import { enteredByHand, howGotText, reviewText, yesNo } from "@/lib/wording/catalogue.ts";
 import { listed, plainDate, withUnit } from "@/lib/wording/formats.ts";
 import { ageGroupLabels, categoryLabels, fitnessLabels, labelOf } from "@/lib/wording/labels.ts";
 import styles from "./item-view.module.css";
@@ -93,7 +93,7 @@ export function Provenance({ snapshot }: { snapshot: Snapshot }) {
           ]}
         />
       ) : (
-        <p>The readings were entered by hand.</p>
+        <p>{enteredByHand}</p>
       )}
     </>
   );

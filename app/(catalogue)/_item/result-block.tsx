@@ -1,6 +1,7 @@
 import { IntervalStrip } from "@/app/_components/interval-strip.tsx";
 import { VerdictMark } from "@/app/_components/verdict.tsx";
 import { type PlacedResult, verdictOf } from "@/lib/publication/leading-decision.ts";
+import { noLimitOfKind, otherLimits } from "@/lib/wording/catalogue.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
 import { resultText } from "@/lib/wording/formats.ts";
 import { axisNote, stripFigure, stripSentence } from "@/lib/wording/result-figures.ts";
@@ -34,13 +35,13 @@ export function ResultBlock({ placed }: { placed: PlacedResult }) {
         {compared.length === 0 && verdict ? (
           <li>
             <VerdictMark verdict={verdict} />
-            <span>No limit of this kind to compare with.</span>
+            <span>{noLimitOfKind}</span>
           </li>
         ) : null}
       </ul>
       <p className="small no-print">
         <a href={`#${evidenceId(placed)}`}>Readings and method</a>
-        {others > 0 ? `, and ${others} more ${others === 1 ? "limit" : "limits"} of another kind` : null}
+        {otherLimits(others)}
       </p>
     </section>
   );
