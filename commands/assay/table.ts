@@ -7,7 +7,8 @@ export function printedTable(answer: Answer): string {
   const books = `Rows: ${rows.total} in the file = ${rows.accepted} accepted + ${rows.setAside} set aside + ${rows.blank} blank + ${rows.header} header`;
   const heading = ["sample", "element", "value", "95 % interval", "unit", "spots", "model", "flags"];
   const body = answer.results.map((row) => [
-    row.sample ?? "(whole file)",
+    // A file's own text never steers the terminal.
+    row.sample?.replace(/[\p{Cc}\p{Cf}\u2028\u2029]+/gu, " ") ?? "(whole file)",
     elementName(row.element),
     valueText(row),
     row.stated.interval ? `${row.stated.interval[0]} to ${row.stated.interval[1]}` : "–",

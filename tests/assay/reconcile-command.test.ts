@@ -116,6 +116,11 @@ describe("assay reconcile and rows that cannot be read", () => {
     expect(answer.problems[0]).toMatchObject({ where: { row: 3 }, found: "abc" });
     expect(answer.results[0].readings).toBe(2);
   });
+  it("prints no control character that a file brings", () => {
+    const { stdout } = assay("reconcile", file("esc.csv", "Sample,Pb (ppm),Pb 1σ\nmug\u202e,412,9\n"));
+    expect(stdout).toContain("Rows: 2 in the file");
+    expect(stdout).not.toContain("\u202e");
+  });
   it("keeps coating and bulk apart by the unit, and takes --kind for mass fractions", () => {
     const path = file("kinds.csv", "Sample,Pb (mg/cm2),Pb 1σ\nrail,0.85,0.03\nrail,0.91,0.03\n");
     expect(assayJson(path).results[0]).toMatchObject({ quantity: "coating-areal", unit: "mg/cm²" });

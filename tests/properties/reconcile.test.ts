@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ReconcileResult, ShotInput, StatedContribution } from "@/lib/reconcile/types.ts";
-import { inputOf, missed, resultOf, seen, shot, written } from "../reconcile/shots.ts";
+import { missed, resultOf, seen, shot, written } from "../reconcile/shots.ts";
 
 /** The method's "Properties that always hold", and that nothing legal makes it stumble. */
 const runs = { numRuns: 1000 };
@@ -26,7 +26,7 @@ const anything = fc.array(readingWith(fc.oneof(someU, someU, fc.constant(null)),
 });
 const detectedOnly = (min: number) =>
   fc
-    .array(readingWith(someU, fc.constant(false)), { minLength: min, maxLength: 8 })
+    .array(readingWith(someU, fc.constant(false)), { minLength: min, maxLength: 6 })
     .map((draws) => draws.map((d) => ({ ...d, spot: null })));
 
 const shotsOf = (draws: readonly Draw[], factor = 1): ShotInput[] =>
@@ -47,60 +47,70 @@ const close = (a: number | null | undefined, b: number | null | undefined, relat
 const width = (result: ReconcileResult): number =>
   result.interval ? result.interval[1] - result.interval[0] : Number.NaN;
 
+/** Books, order, numbering, scale and repetition are asked of the same draws: a reconciliation is the dear part of a run. */
+function booksBalance(result: ReconcileResult, draws: readonly Draw[]): void {
+  expect(result.counts.readings).toBe(draws.length);
+  expect(result.spots.flatMap((spot) => spot.shots).sort()).toEqual(draws.map((_, i) => String(i)).sort());
+  for (const number of [result.value, result.u, result.U, ...(result.interval ?? [])])
+    if (number !== null) expect(Number.isFinite(number)).toBe(true);
+  expect(result.value === null).toBe(result.state !== "quantified");
+  if (result.interval === null) return;
+  const [lo, hi] = result.interval;
+  expect(lo).toBeGreaterThanOrEqual(0);
+  expect(hi).toBeGreaterThanOrEqual(lo);
+  if (result.value !== null && result.value >= 0) {
+    expect(lo).toBeLessThanOrEqual(result.value);
+    expect(hi).toBeGreaterThanOrEqual(result.value);
+  }
+}
+
+/** The two things that do not scale: the last written digit, on which equal readings without errors rest, and the whole. */
+const scales = (result: ReconcileResult): boolean =>
+  !result.flags.includes("error-unknown") && !result.notes.includes("interval-to-whole");
+
+function isScaled(other: ReconcileResult, one: ReconcileResult, factor: number): void {
+  const times = (number: number | null): number | null => (number === null ? null : number * factor);
+  expect([other.state, other.model, other.notes]).toEqual([one.state, one.model, one.notes]);
+  close(other.value, times(one.value));
+  close(other.u, times(one.u), 1e-5);
+  close(other.below, times(one.below));
+  for (const end of [0, 1] as const) close(other.interval?.[end], one.interval ? times(one.interval[end]) : null, 1e-5);
+}
+
 describe("properties of reconcile that always hold", () => {
-  it("has an answer for every legal input, and keeps its own books", () => {
+  it("has an answer for every legal input, whatever the order, the numbering and the scale of its readings", () => {
     fc.assert(
-      fc.property(anything, (draws) => {
-        const result = resultOf(shotsOf(draws));
-        expect(result.counts.readings).toBe(draws.length);
-        expect(result.spots.flatMap((spot) => spot.shots).sort()).toEqual(draws.map((_, i) => String(i)).sort());
-        for (const number of [result.value, result.u, result.U, ...(result.interval ?? [])])
-          if (number !== null) expect(Number.isFinite(number)).toBe(true);
-        if (result.interval) {
-          expect(result.interval[0]).toBeGreaterThanOrEqual(0);
-          expect(result.interval[1]).toBeGreaterThanOrEqual(result.interval[0]);
-          if (result.value !== null && result.value >= 0) {
-            expect(result.interval[0]).toBeLessThanOrEqual(result.value);
-            expect(result.interval[1]).toBeGreaterThanOrEqual(result.value);
-          }
-        }
-        expect(result.value === null).toBe(result.state !== "quantified");
-      }),
+      fc.property(
+        anything,
+        fc.array(fc.nat(), { minLength: 8, maxLength: 8 }),
+        fc.constantFrom(0.25, 4, 3, 0.1),
+        (draws, keys, factor) => {
+          const shots = shotsOf(draws);
+          const before = JSON.stringify(shots);
+          const first = resultOf(shots);
+          expect(JSON.stringify(shots)).toBe(before);
+          booksBalance(first, draws);
+          const mixed = shots.map((one, i) => ({ one, key: keys[i] ?? 0 })).sort((a, b) => a.key - b.key);
+          const renumbered = resultOf(mixed.map(({ one }, i) => ({ ...one, id: `n${i}` })));
+          expect([renumbered.value, renumbered.u, renumbered.interval, renumbered.flags]).toEqual([
+            first.value,
+            first.u,
+            first.interval,
+            first.flags,
+          ]);
+          const scaled = resultOf(shotsOf(draws, factor));
+          if (scales(first) && scales(scaled)) isScaled(scaled, first, factor);
+        },
+      ),
       runs,
     );
   });
 
-  it("does not depend on the order of the readings, nor on how they are numbered", () => {
+  it("gives the same digits and the same digest for the same readings in another order", () => {
     fc.assert(
-      fc.property(anything, fc.infiniteStream(fc.nat()), (draws, keys) => {
+      fc.property(detectedOnly(1), (draws) => {
         const shots = shotsOf(draws);
-        const mixed = shots
-          .map((one) => ({ one, key: keys.next().value ?? 0 }))
-          .sort((a, b) => a.key - b.key)
-          .map(({ one }) => one);
-        const first = resultOf(shots);
-        expect(resultOf(mixed)).toEqual(first);
-        const renumbered = resultOf(mixed.map((one, i) => ({ ...one, id: `n${i}` })));
-        expect([renumbered.value, renumbered.u, renumbered.interval]).toEqual([first.value, first.u, first.interval]);
-      }),
-      runs,
-    );
-  });
-
-  it("scales with the values and errors", () => {
-    fc.assert(
-      fc.property(anything, fc.constantFrom(0.25, 4, 3, 0.1), (draws, factor) => {
-        const one = resultOf(shotsOf(draws));
-        const other = resultOf(shotsOf(draws, factor));
-        // Only the resolution of the written digits does not scale with a factor; equal readings without errors rest on it.
-        fc.pre(!draws.some((draw) => draw.u === null));
-        expect(other.state).toBe(one.state);
-        expect(other.model).toBe(one.model);
-        close(other.value, one.value === null ? null : one.value * factor);
-        close(other.u, one.u === null ? null : one.u * factor, 1e-5);
-        close(other.below, one.below === null ? null : one.below * factor);
-        for (const end of [0, 1] as const)
-          close(other.interval?.[end], one.interval ? one.interval[end] * factor : null, 1e-5);
+        expect(JSON.stringify(resultOf([...shots].reverse()))).toBe(JSON.stringify(resultOf(structuredClone(shots))));
       }),
       runs,
     );
@@ -166,28 +176,6 @@ describe("properties of reconcile that always hold", () => {
         for (const end of [0, 1] as const) close(percent.interval?.[end], ppm.interval?.[end]);
       }),
       runs,
-    );
-  });
-
-  it("gives the same digits and the same digest every time", () => {
-    fc.assert(
-      fc.property(anything, (draws) => {
-        const shots = shotsOf(draws);
-        expect(JSON.stringify(resultOf(shots))).toBe(JSON.stringify(resultOf(structuredClone(shots))));
-      }),
-      { numRuns: 200 },
-    );
-  });
-
-  it("does not touch its input", () => {
-    fc.assert(
-      fc.property(anything, (draws) => {
-        const input = inputOf(shotsOf(draws));
-        const before = JSON.stringify(input);
-        resultOf(input.shots);
-        expect(JSON.stringify(input)).toBe(before);
-      }),
-      { numRuns: 100 },
     );
   });
 });
