@@ -1,0 +1,53 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import { inject } from "vitest";
+
+export const phone = { width: 390, height: 844 };
+export const desktop = { width: 1280, height: 900 };
+
+const flags = [
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+export async function openBrowser(): Promise<Browser> {
+  const executablePath = process.env["CHROMIUM_PATH"] ?? "/usr/bin/chromium";
+  const asRoot = process.getuid?.() === 0;
+  return chromium.launch({ executablePath, args: asRoot ? ["--no-sandbox", ...flags] : flags });
+}
+
+export async function newPage(
+  browser: Browser,
+  options: Parameters<Browser["newContext"]>[0] = {},
+): Promise<{ page: Page; context: BrowserContext }> {
+  const context = await browser.newContext({ baseURL: inject("base"), viewport: desktop, ...options });
+  const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  return { page, context };
+}
+
+export async function signIn(page: Page, role: "owner" | "tester" | "reviewer"): Promise<void> {
+  const [email = "", password = ""] = (inject("passwords")[role] ?? "").split(" ");
+  await page.goto("/account/sign-in");
+  await page.getByLabel("E-mail").fill(email);
+  await page.getByLabel("Password").fill(password);
+  await page.getByRole("main").getByRole("button", { name: "Sign in" }).click();
+  await page.waitForURL((url) => !url.pathname.endsWith("/sign-in"));
+}
+
+/** Keeps a picture for a person to look at, when SCREENSHOTS names a folder. */
+export async function keepPicture(page: Page, name: string): Promise<void> {
+  const folder = process.env["SCREENSHOTS"];
+  if (!folder) return;
+  mkdirSync(folder, { recursive: true });
+  await page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
+}
+
+/** Pixels by which the page is wider than its window; 0 is right. */
+export const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
