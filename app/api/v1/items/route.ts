@@ -27,7 +27,9 @@ const query = z.object({
   element: z
     .string()
     .default("")
-    .refine((symbol) => symbol === "" || symbols.has(symbol), { message: "a chemical symbol, such as Pb" }),
+    .refine((symbol) => symbol === "" || symbols.has(symbol), {
+      message: "the symbol of an element that X-rays can show, such as Pb",
+    }),
   category: oneOf(itemCategories).default(""),
   verdict: oneOf(snapshotDecision.shape.verdict.options).default(""),
   cursor: z.string().default(""),

@@ -1,0 +1,26 @@
+import Database from "better-sqlite3";
+import { expect, it, vi } from "vitest";
+import { GET as readReadings } from "@/app/api/v1/items/[slug]/readings.csv/route.ts";
+import { GET as readItem } from "@/app/api/v1/items/[slug]/route.ts";
+import { asked, publishedRegistry } from "../support/published-database.ts";
+
+it("a stored text that was changed is sent as it is, so that whoever checks it sees it; what is made of it is refused", async () => {
+  const { file } = await publishedRegistry();
+  const raw = new Database(file);
+  raw.exec('DROP TRIGGER "Publication_no_update"');
+  raw.prepare(`UPDATE "Publication" SET snapshot = replace(snapshot, '"format":1', '"format":3') WHERE seq = 4`).run();
+  raw.close();
+  const params = { params: Promise.resolve({ slug: "rattle" }) };
+  const response = await readItem(asked("/api/v1/items/rattle"), params);
+  expect(response.status).toBe(200);
+  expect(await response.text()).toContain('"format":3');
+  const silent = vi.spyOn(console, "error").mockImplementation(() => undefined);
+  const refused = await readReadings(asked("/api/v1/items/rattle/readings.csv"), params);
+  expect(refused.status).toBe(500);
+  expect(await refused.json()).toMatchObject({
+    code: "read-failed",
+    detail: "The server could not answer just now. Please try again in a minute.",
+  });
+  expect(silent).toHaveBeenCalledOnce();
+  silent.mockRestore();
+});
