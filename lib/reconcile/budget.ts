@@ -74,8 +74,7 @@ const around = (value: number, half: number): [number, number] => [value - half,
 const size = (one: StatedContribution): number => one.relative ?? one.absolute ?? 0;
 
 function combined(parts: readonly Part[]): { u: number; nuEff: number; k: number; U: number } {
-  const counted = parts.filter((part) => part.u > 0);
-  return combine(counted.map(({ u, nu }) => (Number.isFinite(nu) ? { u, nu } : { u })));
+  return combine(parts.map(({ u, nu }) => (Number.isFinite(nu) ? { u, nu } : { u })));
 }
 
 /** The ends of a profile interval with the other parts of the budget combined in, arm by arm. */
