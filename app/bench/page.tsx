@@ -1,7 +1,7 @@
 import { Actions, ButtonLink } from "@/app/_components/button.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
-import { PageHead } from "@/app/_components/entry.tsx";
+import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { type Batch, listBatches } from "@/lib/store/imports.ts";
@@ -17,6 +17,9 @@ const batchWords: Record<Batch["state"], string> = {
   undone: "taken back",
 };
 
+const counts = (batch: Batch, what: "total" | "accepted" | "setAside") =>
+  batch.state === "uploaded" ? "" : batch.account[what];
+
 export default async function BenchPage() {
   const db = database();
   const [items, batches] = await Promise.all([listItems(db), listBatches(db)]);
@@ -29,67 +32,60 @@ export default async function BenchPage() {
         </p>
       </PageHead>
       <BenchTabs current={paths.bench()} />
-      <Actions>
-        <ButtonLink kind="primary" href={paths.benchImport()}>
-          Load a file
-        </ButtonLink>
-        <ButtonLink href={paths.benchNewItem()}>New item</ButtonLink>
-      </Actions>
-      {items.length === 0 ? (
-        <EmptyState title="No items yet">
-          <p>Load the analyser’s file first, or describe the object in your hands as a new item.</p>
-        </EmptyState>
-      ) : (
-        <DataTable
-          caption="Items"
-          rows={items}
-          rowKey={(item) => item.id}
-          columns={[
-            { key: "name", head: "Item", cell: (item) => <a href={paths.benchItem(item.id)}>{item.name}</a> },
-            { key: "category", head: "Kind", cell: (item) => labelOf(categoryLabels, item.category) },
-            { key: "state", head: "State", cell: (item) => itemStateWords[item.state] },
-          ]}
-        />
-      )}
-      {batches.length > 0 ? (
-        <DataTable
-          caption="Files"
-          rows={batches}
-          rowKey={(batch) => batch.id}
-          columns={[
-            {
-              key: "file",
-              head: "File",
-              cell: (batch) => <a href={paths.benchImportBatch(batch.id)}>{batch.fileName}</a>,
-            },
-            { key: "state", head: "State", cell: (batch) => batchWords[batch.state] },
-            {
-              key: "rows",
-              head: "Rows",
-              numeric: true,
-              cell: (batch) => (batch.state === "uploaded" ? "" : batch.account.total),
-            },
-            {
-              key: "kept",
-              head: "Readings kept",
-              numeric: true,
-              cell: (batch) => (batch.state === "uploaded" ? "" : batch.account.accepted),
-            },
-            {
-              key: "aside",
-              head: "Set aside",
-              numeric: true,
-              cell: (batch) => (batch.state === "uploaded" ? "" : batch.account.setAside),
-            },
-            {
-              key: "day",
-              head: "Loaded on",
-              cell: (batch) => plainDate(batch.createdAt.toISOString().slice(0, 10)),
-              nowrap: true,
-            },
-          ]}
-        />
-      ) : null}
+      <Ledger>
+        <Entry title="Items" id="items">
+          <Actions>
+            <ButtonLink kind="primary" href={paths.benchImport()}>
+              Load a file
+            </ButtonLink>
+            <ButtonLink href={paths.benchNewItem()}>New item</ButtonLink>
+          </Actions>
+          {items.length === 0 ? (
+            <EmptyState title="No items yet" headingLevel={3}>
+              <p>Load the analyser’s file first, or describe the object in your hands as a new item.</p>
+            </EmptyState>
+          ) : (
+            <DataTable
+              caption="Items"
+              hideCaption
+              rows={items}
+              rowKey={(item) => item.id}
+              columns={[
+                { key: "name", head: "Item", cell: (item) => <a href={paths.benchItem(item.id)}>{item.name}</a> },
+                { key: "category", head: "Kind", cell: (item) => labelOf(categoryLabels, item.category) },
+                { key: "state", head: "State", cell: (item) => itemStateWords[item.state] },
+              ]}
+            />
+          )}
+        </Entry>
+        {batches.length > 0 ? (
+          <Entry title="Files" id="files" aside="kept byte for byte">
+            <DataTable
+              caption="Files"
+              hideCaption
+              rows={batches}
+              rowKey={(batch) => batch.id}
+              columns={[
+                {
+                  key: "file",
+                  head: "File",
+                  cell: (batch) => <a href={paths.benchImportBatch(batch.id)}>{batch.fileName}</a>,
+                },
+                { key: "state", head: "State", cell: (batch) => batchWords[batch.state] },
+                { key: "rows", head: "Rows", numeric: true, cell: (batch) => counts(batch, "total") },
+                { key: "kept", head: "Kept", numeric: true, cell: (batch) => counts(batch, "accepted") },
+                { key: "aside", head: "Set aside", numeric: true, cell: (batch) => counts(batch, "setAside") },
+                {
+                  key: "day",
+                  head: "Loaded on",
+                  cell: (batch) => plainDate(batch.createdAt.toISOString().slice(0, 10)),
+                  nowrap: true,
+                },
+              ]}
+            />
+          </Entry>
+        ) : null}
+      </Ledger>
     </>
   );
 }
