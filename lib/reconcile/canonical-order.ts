@@ -5,11 +5,12 @@ const digits = /^[0-9]+$/;
  * Locale-aware comparison differs between systems, so it is not used.
  */
 export function compareNames(a: string, b: string): number {
+  if (a === b) return 0;
   const numeralA = digits.test(a);
   const numeralB = digits.test(b);
   if (numeralA && numeralB && Number(a) !== Number(b)) return Number(a) - Number(b);
   if (numeralA !== numeralB) return numeralA ? -1 : 1;
-  return a < b ? -1 : a > b ? 1 : 0;
+  return a < b ? -1 : 1;
 }
 
 /** Compares numbers with `null` (unknown) last, so that a sorted list fixes the order of every sum. */

@@ -51,6 +51,8 @@ export function groupBySpot(shots: readonly Shot[]): Shot[][] {
  * @example two shots 412 ± 9 and 405 ± 8 (k = 1): value 408.09, u 5.98, Birge ratio 0.58 (not applied)
  */
 export function reconcileSpot(unsorted: readonly Shot[]): Spot {
+  const [only, ...more] = unsorted;
+  if (only !== undefined && more.length === 0) return loneShot(only);
   const shots = [...unsorted].sort((a, b) => compareNames(a.id, b.id));
   // Sums run over values in order of size, so that the digits do not depend on how the shots were numbered.
   const detected = shots
@@ -68,6 +70,7 @@ export function reconcileSpot(unsorted: readonly Shot[]): Spot {
   const rest = { ...base, limit: null, resolution };
   if (known.length < detected.length) return { ...rest, ...plainMean(x, resolution) };
   if (limits.length > 0) return { ...rest, ...censoredSpotMean(x, known, limits), nu: Infinity };
+  // One detected shot is left where the others missed it and named no limit.
   if (x.length === 1) return { ...rest, value: x[0] ?? 0, u: known[0] ?? null, nu: Infinity };
   const pooled = weightedMean(x, known);
   const scattered = pooled.birge !== null && pooled.birge > 1;
@@ -80,6 +83,20 @@ export function reconcileSpot(unsorted: readonly Shot[]): Spot {
     agreement: pooled.p,
   };
 }
+
+/** A spot shot once, the common case: the shot as it stands. */
+const loneShot = (shot: Shot): Spot => ({
+  spot: shot.spot,
+  shots: [shot],
+  detected: shot.detected,
+  value: shot.value,
+  u: shot.u,
+  nu: Infinity,
+  limit: shot.detected ? null : shot.limit,
+  birge: null,
+  agreement: null,
+  resolution: shot.resolution,
+});
 
 /**
  * Plain mean with u = s/√n and n−1 degrees of freedom. Where all values are equal, s = 0 shows only that the display is coarse,

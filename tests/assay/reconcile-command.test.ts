@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { assay, assayJson } from "./run-assay.ts";
+import { assay, assayJson, assayProcess } from "./run-assay.ts";
 
 /** Invented files, written for each test. */
 const folder = mkdtempSync(join(tmpdir(), "assay-"));
@@ -23,17 +23,17 @@ const mug = [
   "5,bib,back,<8,,57,6",
 ].join("\n");
 
-describe("assay reconcile on a file that says everything", () => {
+describe("assay reconcile on a file that says everything", async () => {
   const path = file("mug.csv", mug);
-  const answer = assayJson(path);
+  const answer = await assayJson(path);
   const find = (sample: string, element: string) =>
     answer.results.find((row: { sample: string; element: string }) => row.sample === sample && row.element === element);
-  it("accounts for every row", () => {
+  it("accounts for every row", async () => {
     expect(answer.rows).toEqual({ total: 7, accepted: 5, setAside: 0, blank: 1, header: 1 });
     expect(answer.problems).toEqual([]);
     expect(answer.method).toEqual({ name: "cupboard-assay-reconcile", version: "1" });
   });
-  it("reconciles each sample and element with k read from the header", () => {
+  it("reconciles each sample and element with k read from the header", async () => {
     const lead = find("mug", "Pb");
     expect(answer.results).toHaveLength(4);
     expect(lead).toMatchObject({
@@ -51,7 +51,7 @@ describe("assay reconcile on a file that says everything", () => {
     expect(lead.highestSpot).toMatchObject({ spot: "base", value: 421 });
     expect(lead.interval).toHaveLength(2);
   });
-  it("states a non-detect as below its limit and never as a number", () => {
+  it("states a non-detect as below its limit and never as a number", async () => {
     expect(find("mug", "Cd")).toMatchObject({
       verdict: "not detected",
       value: null,
@@ -62,13 +62,13 @@ describe("assay reconcile on a file that says everything", () => {
     });
     expect(find("bib", "Pb")).toMatchObject({ below: 9, value: null });
   });
-  it("adds a calibration component only when it is given", () => {
-    const with5 = assayJson(path, "--calibration", "0.05").results[0];
+  it("adds a calibration component only when it is given", async () => {
+    const with5 = (await assayJson(path, "--calibration", "0.05")).results[0];
     expect(with5.u).toBeGreaterThan(answer.results[0].u);
     expect(with5.u).toBeCloseTo(Math.hypot(answer.results[0].u, 0.05 * answer.results[0].value), 9);
   });
-  it("prints a table for people", () => {
-    const { code, stdout, stderr } = assay("reconcile", path);
+  it("prints a table for people", async () => {
+    const { code, stdout, stderr } = await assay("reconcile", path);
     expect([code, stderr]).toEqual([0, ""]);
     expect(stdout).toContain("Rows: 7 in the file = 5 accepted + 0 set aside + 1 blank + 1 header");
     expect(stdout).toMatch(/mug\s+lead\s+411 ± /);
@@ -90,42 +90,50 @@ describe("assay reconcile asks for what the file does not say", () => {
     ["an impossible calibration", [bare, "--calibration", "5"], "--calibration"],
     ["a file that is not there", [join(folder, "none.csv")], "no such file"],
     ["--k against the header", [file("both.csv", "Sample,Pb (ppm),Pb 2σ\nmug,412,9\nmug,405,8\n"), "--k", "1"], "--k"],
-  ])("%s", (_, args, names) => {
-    const { code, stdout, stderr } = assay("reconcile", ...args);
+  ])("%s", async (_, args, names) => {
+    const { code, stdout, stderr } = await assay("reconcile", ...args);
     expect(code).not.toBe(0);
     expect(stdout).toBe("");
     expect(stderr).toContain(names);
     expect(oneSentence(stderr), stderr).toBe(true);
   });
-  it("answers with them", () => {
-    const answer = assayJson(bare, "--unit", "ppm", "--k", "1");
+  it("answers with them", async () => {
+    const answer = await assayJson(bare, "--unit", "ppm", "--k", "1");
     expect(answer.results).toHaveLength(1);
     expect(answer.results[0]).toMatchObject({ sample: "mug", element: "Pb", readings: 2 });
     expect(answer.results[0].value).toBeGreaterThan(405);
   });
-  it("says which commands there are", () => {
-    expect(assay().stderr).toContain("reconcile");
-    expect(assay("nonsense").code).not.toBe(0);
+  it("does the same as a command of its own", () => {
+    const { code, stdout, stderr } = assayProcess("reconcile", bare, "--unit", "ppm", "--k", "1");
+    expect([code, stderr]).toEqual([0, ""]);
+    expect(stdout).toContain("lead");
+    const asked = assayProcess("reconcile", bare, "--unit", "ppm");
+    expect([asked.code, asked.stdout]).toEqual([2, ""]);
+    expect(asked.stderr).toContain("--k");
+  });
+  it("says which commands there are", async () => {
+    expect((await assay()).stderr).toContain("reconcile");
+    expect((await assay("nonsense")).code).not.toBe(0);
   });
 });
 
 describe("assay reconcile and rows that cannot be read", () => {
-  it("sets them aside, names them, and keeps the books", () => {
-    const answer = assayJson(file("bad.csv", "Sample,Pb (ppm),Pb 1σ\nmug,412,9\nmug,abc,9\nmug,405,8\n"));
+  it("sets them aside, names them, and keeps the books", async () => {
+    const answer = await assayJson(file("bad.csv", "Sample,Pb (ppm),Pb 1σ\nmug,412,9\nmug,abc,9\nmug,405,8\n"));
     expect(answer.rows).toEqual({ total: 4, accepted: 2, setAside: 1, blank: 0, header: 1 });
     expect(answer.problems[0]).toMatchObject({ where: { row: 3 }, found: "abc" });
     expect(answer.results[0].readings).toBe(2);
   });
-  it("prints no control character that a file brings", () => {
-    const { stdout } = assay("reconcile", file("esc.csv", "Sample,Pb (ppm),Pb 1σ\nmug\u202e,412,9\n"));
+  it("prints no control character that a file brings", async () => {
+    const { stdout } = await assay("reconcile", file("esc.csv", "Sample,Pb (ppm),Pb 1σ\nmug\u202e,412,9\n"));
     expect(stdout).toContain("Rows: 2 in the file");
     expect(stdout).not.toContain("\u202e");
   });
-  it("keeps coating and bulk apart by the unit, and takes --kind for mass fractions", () => {
+  it("keeps coating and bulk apart by the unit, and takes --kind for mass fractions", async () => {
     const path = file("kinds.csv", "Sample,Pb (mg/cm2),Pb 1σ\nrail,0.85,0.03\nrail,0.91,0.03\n");
-    expect(assayJson(path).results[0]).toMatchObject({ quantity: "coating-areal", unit: "mg/cm²" });
+    expect((await assayJson(path)).results[0]).toMatchObject({ quantity: "coating-areal", unit: "mg/cm²" });
     const ppm = file("ppm.csv", "Sample,Pb (ppm),Pb 1σ\nrail,85,3\nrail,91,3\n");
-    expect(assayJson(ppm).results[0].quantity).toBe("bulk-mass-fraction");
-    expect(assayJson(ppm, "--kind", "coating").results[0].quantity).toBe("coating-mass-fraction");
+    expect((await assayJson(ppm)).results[0].quantity).toBe("bulk-mass-fraction");
+    expect((await assayJson(ppm, "--kind", "coating")).results[0].quantity).toBe("coating-mass-fraction");
   });
 });

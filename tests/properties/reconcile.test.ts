@@ -77,7 +77,8 @@ function isScaled(other: ReconcileResult, one: ReconcileResult, factor: number):
   for (const end of [0, 1] as const) close(other.interval?.[end], one.interval ? times(one.interval[end]) : null, 1e-5);
 }
 
-describe("properties of reconcile that always hold", () => {
+// A thousand reconciliations, some by quadrature, take longer than the usual limit on a busy machine.
+describe("properties of reconcile that always hold", { timeout: 600_000 }, () => {
   it("has an answer for every legal input, whatever the order, the numbering and the scale of its readings", () => {
     fc.assert(
       fc.property(

@@ -25,9 +25,9 @@ const sets = [
   { name: "chem", file: "chem.csv", element: "Cu", column: "copper", rows: 24 },
   { name: "abbey", file: "abbey.csv", element: "Ni", column: "nickel", rows: 31 },
 ];
-const answers = new Map(
-  ["meuse.csv", "chem.csv", "abbey.csv"].map((file) => [file, assayJson(join(folder, file), "--unit", "ppm")]),
-);
+const answers = new Map<string, Awaited<ReturnType<typeof assayJson>>>();
+for (const file of ["meuse.csv", "chem.csv", "abbey.csv"])
+  answers.set(file, await assayJson(join(folder, file), "--unit", "ppm"));
 const near = (found: number, expected: number | undefined, relative: number): void =>
   expect(Math.abs(found - (expected ?? Number.NaN)) / Math.abs(expected ?? Number.NaN)).toBeLessThan(relative);
 
