@@ -23,10 +23,11 @@ function requireNode() {
 
 function installPackages() {
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === lockDigest()) return;
-  console.log("Installing packages (a few minutes the first time) …");
+  // On stderr, so that a command's stdout stays its own.
+  console.error("Installing packages (a few minutes the first time) …");
   const run = spawnSync("npm", ["ci", "--include=dev", "--no-audit", "--no-fund", "--loglevel=error"], {
     cwd: root,
-    stdio: "inherit",
+    stdio: ["ignore", 2, 2],
     shell: process.platform === "win32",
   });
   if (run.status !== 0) {
@@ -52,6 +53,15 @@ export function runPackage(script, args, options = {}) {
     env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", CHECKPOINT_DISABLE: "1", ...env },
     ...rest,
   });
+}
+
+/** Runs one TypeScript file of commands/ with the arguments given to this one, and ends with its exit code. */
+export async function runTypeScript(file, args = process.argv.slice(2)) {
+  await prepare();
+  const env = { TSX_TSCONFIG_PATH: join(root, "tsconfig.json") };
+  process.exit(
+    runPackage(packageScripts.tsx, [join(root, "commands", file), ...args], { env, cwd: process.cwd() }).status ?? 1,
+  );
 }
 
 export const packageScripts = {

@@ -1,0 +1,57 @@
+import { createHash } from "node:crypto";
+import { createReadStream, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { pipeline } from "node:stream/promises";
+import { z } from "zod";
+import { UsageError } from "./usage-error.ts";
+
+export const manifestName = "backup.json";
+export const databaseName = "registry.db";
+
+/** A file of a backup. Only these places exist, so that no path of a hostile manifest leads out of the folder. */
+const filePath = z.string().regex(/^(?:registry\.db|photos\/[\w-][\w.-]*|keys\/[\w-][\w.-]*)$/);
+
+const manifestSchema = z.object({
+  format: z.literal(1),
+  madeAt: z.string(),
+  entries: z.number().int().nonnegative(),
+  head: z.string().nullable(),
+  files: z.array(z.object({ path: filePath, bytes: z.number(), sha256: z.string() })),
+});
+export type Manifest = z.infer<typeof manifestSchema>;
+
+export async function fileDigest(file: string): Promise<string> {
+  const hash = createHash("sha256");
+  await pipeline(createReadStream(file), hash);
+  return hash.digest("hex");
+}
+
+/** The files of DATA_DIR that a backup carries beside the database. */
+export function companionFiles(dataDir: string): string[] {
+  return ["photos", "keys"].flatMap((folder) => {
+    try {
+      return readdirSync(join(dataDir, folder), { withFileTypes: true })
+        .filter((one) => one.isFile())
+        .map((one) => `${folder}/${one.name}`)
+        .sort();
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code === "ENOENT") return [];
+      throw error;
+    }
+  });
+}
+
+/** The list of a backup's files; it is written last, so a backup without one was never finished. */
+export function readManifest(folder: string): Manifest {
+  let text: string;
+  try {
+    text = readFileSync(join(folder, manifestName), "utf8");
+  } catch {
+    throw new UsageError(`"${folder}" is not a finished backup: it has no ${manifestName}.`);
+  }
+  try {
+    return manifestSchema.parse(JSON.parse(text));
+  } catch {
+    throw new UsageError(`"${join(folder, manifestName)}" cannot be read as the list of a backup.`);
+  }
+}

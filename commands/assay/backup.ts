@@ -1,0 +1,55 @@
+import { copyFileSync, mkdirSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { systemClock } from "../../lib/platform/clock.ts";
+import { copyDatabase, databaseDamage, openStoredLog } from "../../lib/store/stored-log.ts";
+import { companionFiles, databaseName, fileDigest, type Manifest, manifestName } from "./backup-manifest.ts";
+import { emptyFolder, oneFolder, registryPlace, why } from "./registry-place.ts";
+import { UsageError } from "./usage-error.ts";
+
+/**
+ * `npm run assay -- backup DIR`: the database as it stands at one moment, photos and keys, into a new folder, while the
+ * registry may go on working. The database goes first: a photo that it names was on the disk before it.
+ */
+export async function run(args: string[]): Promise<number> {
+  const folder = oneFolder(args, "backup");
+  const { databaseFile, dataDir } = registryPlace();
+  emptyFolder(folder, "the backup", 0o700);
+  try {
+    const copy = join(folder, databaseName);
+    await copyDatabase(databaseFile, copy);
+    const damage = databaseDamage(copy);
+    if (damage !== null) throw new UsageError(`The registry's database is damaged: ${damage}.`);
+    const files = companionFiles(dataDir);
+    for (const file of files) {
+      mkdirSync(dirname(join(folder, file)), { recursive: true, mode: 0o700 });
+      copyFileSync(join(dataDir, file), join(folder, file));
+    }
+    const manifest = await listed(folder, [databaseName, ...files]);
+    writeFileSync(join(folder, manifestName), `${JSON.stringify(manifest, null, 2)}\n`);
+    process.stdout.write(
+      `Backed up ${manifest.entries} log entries and ${manifest.files.length} files to ${folder}; it holds the registry's keys, so keep it private.\n`,
+    );
+    return 0;
+  } catch (error) {
+    if (error instanceof UsageError) throw error;
+    throw new UsageError(`The backup is not complete: ${why(error)}.`);
+  }
+}
+
+async function listed(folder: string, paths: string[]): Promise<Manifest> {
+  const log = openStoredLog(join(folder, databaseName));
+  const last = log.entries.at(-1) as { hash: string } | undefined;
+  log.close();
+  const files: Manifest["files"] = [];
+  for (const path of paths) {
+    const file = join(folder, path);
+    files.push({ path, bytes: statSync(file).size, sha256: await fileDigest(file) });
+  }
+  return {
+    format: 1,
+    madeAt: systemClock().toISOString(),
+    entries: log.entries.length,
+    head: last?.hash ?? null,
+    files,
+  };
+}

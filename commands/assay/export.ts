@@ -1,0 +1,99 @@
+import { createHash } from "node:crypto";
+import { createWriteStream, mkdirSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { Readable } from "node:stream";
+import { pipeline } from "node:stream/promises";
+import type { PackagedFile } from "../../lib/exports/data-package.ts";
+import { readPhoto } from "../../lib/files/photo-store.ts";
+import { sha256 } from "../../lib/platform/sha256.ts";
+import { readSnapshot } from "../../lib/publication/read-snapshot.ts";
+import { type Database, openDatabase } from "../../lib/store/database.ts";
+import { lastEntry } from "../../lib/store/publications.ts";
+import { logEntryAt, storedRevision } from "../../lib/store/published.ts";
+import {
+  describeRegistry,
+  type RegistryFile,
+  registryFileNames,
+  registryFiles,
+} from "../../lib/workflows/registry-files.ts";
+import { snapshotPath } from "./exported-paths.ts";
+import { emptyFolder, oneFolder, registryPlace, why } from "./registry-place.ts";
+import { UsageError } from "./usage-error.ts";
+
+/**
+ * `npm run assay -- export DIR`: everything published, into a new folder: every snapshot byte for byte, the log, results and
+ * readings as CSV, the photos that snapshots name, and a datapackage.json that describes it. `verify-log DIR` checks it.
+ */
+export async function run(args: string[]): Promise<number> {
+  const folder = oneFolder(args, "export");
+  const { databaseFile, dataDir, baseUrl } = registryPlace();
+  emptyFolder(folder, "the export");
+  const db = openDatabase(databaseFile);
+  try {
+    const head = await lastEntry(db);
+    const seq = head?.seq ?? 0;
+    const photos = await writeSnapshots(db, seq, folder);
+    await writePhotos(photos, dataDir, folder);
+    const files: [RegistryFile, PackagedFile][] = [];
+    for (const file of registryFileNames) files.push([file, await writeFile(db, file, seq, folder)]);
+    const described = await describeRegistry(db, head, {
+      baseUrl,
+      files: Object.fromEntries(files) as Record<RegistryFile, PackagedFile>,
+    });
+    writeFileSync(join(folder, "datapackage.json"), `${JSON.stringify(described, null, 2)}\n`);
+    process.stdout.write(`Exported ${seq} published revisions and ${photos.size} photos to ${folder}\n`);
+    return 0;
+  } catch (error) {
+    if (error instanceof UsageError) throw error;
+    throw new UsageError(`The export is not complete: ${why(error)}.`);
+  } finally {
+    await db.$disconnect();
+  }
+}
+
+/** Writes every revision's text and answers with the photos they name: key and SHA-256. */
+async function writeSnapshots(db: Database, last: number, folder: string): Promise<Map<string, string>> {
+  const photos = new Map<string, string>();
+  for (let seq = 1; seq <= last; seq += 1) {
+    const entry = await logEntryAt(seq, db);
+    const stored = entry && (await storedRevision(entry.slug, entry.revision, db));
+    const at = entry && snapshotPath(entry.slug, entry.revision);
+    if (!stored || !at)
+      throw new UsageError(`Entry ${seq} of the log cannot be exported; run npm run assay -- verify-log.`);
+    const read = readSnapshot(stored.json);
+    if (!read.ok || sha256(stored.json) !== stored.entry.snapshotSha256)
+      throw new UsageError(
+        `The published text of entry ${seq} is not what the log holds; run npm run assay -- verify-log.`,
+      );
+    for (const photo of read.value.photos) photos.set(photo.key, photo.sha256);
+    mkdirSync(dirname(join(folder, at)), { recursive: true });
+    writeFileSync(join(folder, at), stored.json);
+  }
+  return photos;
+}
+
+async function writePhotos(photos: Map<string, string>, dataDir: string, folder: string): Promise<void> {
+  if (photos.size > 0) mkdirSync(join(folder, "photos"));
+  for (const [key, digest] of photos) {
+    const bytes = await readPhoto(dataDir, key);
+    if (bytes === null) throw new UsageError(`The photo ${key} is missing from "${join(dataDir, "photos")}".`);
+    if (sha256(bytes) !== digest) throw new UsageError(`The photo ${key} is not the one that was published.`);
+    writeFileSync(join(folder, "photos", key), bytes);
+  }
+}
+
+/** One file of the data package, written while it is made and measured while it is written. */
+async function writeFile(db: Database, file: RegistryFile, seq: number, folder: string): Promise<PackagedFile> {
+  const { name, chunks } = registryFiles[file];
+  const hash = createHash("sha256");
+  let bytes = 0;
+  async function* measured(): AsyncGenerator<string> {
+    for await (const chunk of chunks(db, seq)) {
+      hash.update(chunk);
+      bytes += Buffer.byteLength(chunk);
+      yield chunk;
+    }
+  }
+  await pipeline(Readable.from(measured()), createWriteStream(join(folder, name)));
+  return { path: name, bytes, sha256: hash.digest("hex") };
+}

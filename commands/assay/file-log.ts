@@ -1,0 +1,73 @@
+import { closeSync, existsSync, openSync, readFileSync, readSync, statSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { z } from "zod";
+import { logEntrySchema } from "../../lib/publication/snapshot.ts";
+import { openStoredLog } from "../../lib/store/stored-log.ts";
+import { databaseName } from "./backup-manifest.ts";
+import { snapshotPath } from "./exported-paths.ts";
+import { why } from "./registry-place.ts";
+import { UsageError } from "./usage-error.ts";
+import type { OpenLog } from "./verify-log.ts";
+
+const fileSchema = z.object({
+  entries: z.array(z.unknown()),
+  /** The texts in the order of the entries, where the file carries them itself. */
+  snapshots: z.array(z.string()).optional(),
+});
+
+/** The log of a database file, of an exported folder or a backup, or of a JSON file of entries with its texts in it or beside it. */
+export function fileLog(path: string): OpenLog {
+  const file = isFolder(path) ? logIn(path) : path;
+  if (startsAsDatabase(file)) {
+    try {
+      const { entries, snapshot, close } = openStoredLog(file);
+      return { log: { entries, snapshot }, close };
+    } catch (error) {
+      throw new UsageError(`"${file}" is not a registry's database: ${why(error)}.`);
+    }
+  }
+  const { entries, snapshots } = parsedFile(file);
+  const beside = dirname(file);
+  const snapshot = (seq: number): string | Uint8Array | undefined => {
+    if (snapshots) return snapshots[seq - 1];
+    const entry = logEntrySchema.pick({ slug: true, revision: true }).safeParse(entries[seq - 1]);
+    const at = entry.success ? snapshotPath(entry.data.slug, entry.data.revision) : null;
+    return at !== null && existsSync(join(beside, at)) ? readFileSync(join(beside, at)) : undefined;
+  };
+  return { log: { entries, snapshot }, close: () => undefined };
+}
+
+function logIn(folder: string): string {
+  const found = ["log.json", databaseName].find((name) => existsSync(join(folder, name)));
+  if (found === undefined) throw new UsageError(`"${folder}" holds no log: neither log.json nor ${databaseName}.`);
+  return join(folder, found);
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch (error) {
+    throw new UsageError(`"${path}" could not be read: ${why(error)}.`);
+  }
+}
+
+/** SQLite's own first sixteen bytes (sqlite.org, "Database File Format" §1.3). */
+function startsAsDatabase(file: string): boolean {
+  try {
+    const opened = openSync(file, "r");
+    const start = Buffer.alloc(16);
+    readSync(opened, start, 0, 16, 0);
+    closeSync(opened);
+    return start.toString("latin1") === "SQLite format 3\0";
+  } catch (error) {
+    throw new UsageError(`"${file}" could not be read: ${why(error)}.`);
+  }
+}
+
+function parsedFile(file: string): z.infer<typeof fileSchema> {
+  try {
+    return fileSchema.parse(JSON.parse(readFileSync(file, "utf8")));
+  } catch {
+    throw new UsageError(`"${file}" is no log: expected a registry's database, or JSON with a list "entries".`);
+  }
+}
