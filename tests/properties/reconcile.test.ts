@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { decide, heldOf } from "@/lib/limits/decide.ts";
 import type { ReconcileResult, ShotInput, StatedContribution } from "@/lib/reconcile/types.ts";
 import { missed, resultOf, seen, shot, written } from "../reconcile/shots.ts";
 
@@ -28,6 +29,8 @@ const detectedOnly = (min: number) =>
   fc
     .array(readingWith(someU, fc.constant(false)), { minLength: min, maxLength: 6 })
     .map((draws) => draws.map((d) => ({ ...d, spot: null })));
+
+const undetected = fc.array(readingWith(someU, fc.constant(true)), { minLength: 1, maxLength: 6 });
 
 const shotsOf = (draws: readonly Draw[], factor = 1): ShotInput[] =>
   draws.map((draw, i) => {
@@ -148,6 +151,22 @@ describe("properties of reconcile that always hold", { timeout: 600_000 }, () =>
         const once = resultOf(shotsOf(draws));
         const twice = resultOf(shotsOf([...draws, ...draws]));
         if (once.interval && twice.interval) expect(width(twice)).toBeLessThanOrEqual(width(once) * (1 + 1e-6));
+      }),
+      runs,
+    );
+  });
+
+  it("moves the verdict one way as the limit moves", () => {
+    const limits = fc.array(fc.integer({ min: 1, max: 40_000 }), { minLength: 4, maxLength: 4 });
+    const rank = { above: 0, "too-close": 1, "not-detected": 1, "cannot-say": 1, below: 2 } as const;
+    fc.assert(
+      fc.property(fc.oneof(detectedOnly(1), undetected), limits, (draws, numbers) => {
+        const held = heldOf(resultOf(shotsOf(draws)));
+        const ranks = numbers
+          .map((number) => number / 8)
+          .sort((a, b) => a - b)
+          .map((value) => rank[decide(held, { value, failsAt: ">", anyReportedValue: false }).verdict]);
+        expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
       }),
       runs,
     );
