@@ -47,9 +47,14 @@ const fill = <T>(
   return typeof answer === "object" || present === null ? given : present;
 };
 
-function answerFigure<F extends Figure>(figure: F, answers: Answers, problems: Problem[]): F {
+function answerFigure<F extends Figure>(
+  figure: F,
+  answers: Answers,
+  unitColumn: string | null,
+  problems: Problem[],
+): F {
   const text = fill<string>(null, answers.unit, figure.value);
-  const replaces = typeof answers.unit === "object" || figure.unit === null;
+  const replaces = typeof answers.unit === "object" || (figure.unit === null && unitColumn === null);
   const word = text !== null && replaces ? readUnit(text) : null;
   if (text !== null && replaces && !word)
     problems.push({ code: "unit-unknown", where: { column: figure.value }, found: text });
@@ -62,16 +67,16 @@ function answerFigure<F extends Figure>(figure: F, answers: Answers, problems: P
   };
 }
 
-/** Puts answers into a mapping. Refused: a time zone or a unit that does not exist. Everything not answered stays as it was. */
+/** Puts answers into a mapping. A unit for all columns leaves alone those whose unit stands in a column of the file. Refused: a time zone or a unit that does not exist. Everything not answered stays as it was. */
 export function answerQuestions(mapping: Mapping, answers: Answers): Outcome<Mapping> {
   const problems: Problem[] = [];
   if (answers.timeZone !== undefined && !isTimeZone(answers.timeZone))
     problems.push({ code: "time-zone-unknown", where: { field: "timeZone" }, found: answers.timeZone });
   const elements = mapping.elements.map((entry) => ({
-    ...answerFigure(entry, answers, problems),
+    ...answerFigure(entry, answers, mapping.unitColumn, problems),
     defaultLimit: answers.defaultLimits?.[entry.element] ?? entry.defaultLimit,
   }));
-  const long = mapping.long ? answerFigure(mapping.long, answers, problems) : null;
+  const long = mapping.long ? answerFigure(mapping.long, answers, mapping.long.unitColumn, problems) : null;
   if (problems.length > 0) return refused(...problems);
   return done({
     ...{ ...mapping, elements, long },

@@ -13,7 +13,8 @@ function headOf(text: string): string {
 
 /**
  * Which separator divides the cells: the one under which a header is recognised and most rows below it are as wide.
- * A first line "sep=;" (a hint some spreadsheets write) settles it. Null where no separator gives two columns.
+ * A first line "sep=;" (a hint some spreadsheets write) settles it. A file of one column under a name that is recognised needs
+ * none. Null where nothing names a column.
  */
 export function findDelimiter(text: string): Delimiter | null {
   const hint = /^sep=([,;\t])\s*(?:\n|$)/i.exec(text);
@@ -24,5 +25,8 @@ export function findDelimiter(text: string): Delimiter | null {
     const score = findHeader(splitRecords(head, delimiter).records)?.score ?? 0;
     if (score > (best?.score ?? 0)) best = { delimiter, score };
   }
-  return best?.delimiter ?? null;
+  if (best) return best.delimiter;
+  const { records } = splitRecords(head, ",");
+  const single = records.every((cells) => cells.length === 1) ? findHeader(records, 1) : null;
+  return single && single.score >= 1 ? "," : null;
 }

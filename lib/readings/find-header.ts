@@ -59,13 +59,20 @@ export function findHeader(records: readonly string[][], minCells = 2): FoundHea
   let fallback: FoundHeader | null = null;
   for (let index = 0; index < reach; index++) {
     const cells = records[index]!;
-    if (cells.filter((cell) => cell.trim() !== "").length < minCells || cells.some(looksLikeData) || isUnitsRow(cells))
+    const named = cells.filter((cell) => cell.trim() !== "").length;
+    // One name over two columns is a header too: tables are written with nameless row numbers before them.
+    if (named === 0 || Math.max(named, cells.length) < minCells || cells.some(looksLikeData) || isUnitsRow(cells))
       continue;
     const below = records.slice(index + 1, index + 101).filter((row) => !isBlankRow(row));
     const share = below.length === 0 ? 1 : below.filter((row) => fitsHeader(row, cells)).length / below.length;
     const score = headerScore(cells) * (share + 0.01);
     if (score > (best?.score ?? 0)) best = { index, score };
-    if (!fallback && share >= 0.5 && below.some((row) => fitsHeader(row, cells) && row.some(looksLikeData)))
+    if (
+      !fallback &&
+      named >= minCells &&
+      share >= 0.5 &&
+      below.some((row) => fitsHeader(row, cells) && row.some(looksLikeData))
+    )
       fallback = { index, score: share / 1000 };
   }
   const found = best ?? fallback;

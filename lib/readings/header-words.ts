@@ -33,7 +33,7 @@ export const roleHeaders: Readonly<Record<Role | "element" | "unit" | "flag", re
     "seconds|sec|secs|duration|live time|livetime|real time|count time|counting time|measuring time|measurement time|exposure|elapsed|elapsed time|total time|messdauer|messzeit|dauer|zahlzeit|sekunden|duree|duree de mesure|secondes|temps de comptage|temps de mesure|duracion|segundos|tiempo de conteo|tiempo de medicion|tiempo de medida",
   ),
   mode: phrases(
-    "mode|calibration|calibration mode|cal|method|programme|program|application|modus|messmodus|kalibrierung|methode|messprogramm|mode de calibration|etalonnage|modo|calibracion|metodo",
+    "mode|calibration|calibration mode|cal|method|programme|program|application|method name|program name|mode name|modus|messmodus|kalibrierung|methode|messprogramm|mode de calibration|etalonnage|modo|calibracion|metodo",
   ),
   sample: phrases(
     "sample|sample id|sample name|sample no|sampleid|samplename|specimen|item|item id|item name|object|object id|article|piece|part|component|product|name|probe|probenname|proben id|probe nr|probennummer|objekt|gegenstand|teil|bauteil|stuck|echantillon|nom echantillon|objet|pieces|composant|muestra|id muestra|objeto|pieza|parte|componente|label",

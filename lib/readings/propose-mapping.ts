@@ -203,6 +203,9 @@ export function proposeMapping(table: Table): Proposal {
   const chosen = Object.fromEntries(
     roles.filter((role) => role !== "sample").map((role) => [role, byRole(role)[0]?.name ?? null]),
   ) as Mapping["roles"];
+  // "Index" and "No" may count anything; a column that names readings is the better number.
+  const numbers = byRole("number").map((column) => column.name);
+  chosen.number = numbers.find((name) => /read|shot|meas|mess|mesur|lect|medic|test/i.test(name)) ?? chosen.number;
   if (chosen.dateTime) {
     chosen.date = null;
     chosen.time = null;

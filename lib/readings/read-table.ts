@@ -135,7 +135,10 @@ export function readTable(text: string, options: { delimiter?: Delimiter } = {})
   const lines = lineNumbers(records);
   const quotes = quoteProblem(records, lines, unclosed);
   if (quotes) return refused(quotes);
-  const found = findHeader(records.slice(0, 200), options.delimiter ? 1 : 2);
+  const found = findHeader(
+    records.slice(0, 200),
+    options.delimiter || records.every((cells) => cells.length === 1) ? 1 : 2,
+  );
   if (!found) return refused({ code: "header-not-found" });
 
   const header = records[found.index]!;

@@ -52,6 +52,10 @@ describe("the wide shape", () => {
   });
 });
 
+it("the reading's own number goes before a mere index", () => {
+  expect(propose("Index,Reading #,Sample,Pb ppm\n1,7,mug,12\n").mapping.roles.number).toBe("Reading #");
+});
+
 describe("what cannot be used is said", () => {
   it.each([
     ["a relative error", "Sample,Pb ppm,Pb RSD %\nmug,12,3\n", "relative-error", "Pb RSD %"],

@@ -260,3 +260,8 @@ it("in the wide shape a unit column speaks for the figures whose header has no u
   expect(read.readings[2]!.results[0]!.quantity).toBe("coating-areal");
   expect(codesOf(read)).toEqual(["unit-missing"]);
 });
+
+it("an answer for all columns without a unit does not overrule a unit column", () => {
+  const text = "Sample,Element,Result,Unit\nmug,Pb,0.5,%\nmug,Cd,3,mg/kg\n";
+  expect(resultsOf(text, { ...usual, unit: "ppm" })).toEqual(["Pb=0.5 %", "Cd=3 mg/kg"]);
+});

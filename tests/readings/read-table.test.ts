@@ -109,3 +109,13 @@ describe("headerFingerprint", () => {
     expect(new Set(texts.map(of)).size).toBe(4);
   });
 });
+
+describe("plain tables as statistics programs write them", () => {
+  it.each([
+    ["nameless row numbers", '"","copper"\n"1",2.9\n"2",3.1\n', ["column 1", "copper"]],
+    ["one column", "Pb (ppm)\n12\n13\n", ["Pb (ppm)"]],
+  ])("%s", (_, text, columns) => {
+    const table = must(readTable(text));
+    expect([table.columns, table.rows.length]).toEqual([columns, 3]);
+  });
+});
