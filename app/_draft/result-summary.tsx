@@ -5,7 +5,7 @@ import { type PlacedResult, verdictOf } from "@/lib/publication/leading-decision
 import { elementTitle } from "@/lib/wording/elements.ts";
 import { wordsForFlag } from "@/lib/wording/flags.ts";
 import { resultText } from "@/lib/wording/formats.ts";
-import { limitName, verdictWords } from "@/lib/wording/verdicts.ts";
+import { limitBeside, verdictWords } from "@/lib/wording/verdicts.ts";
 
 /** Every result in one table, the one the page would lead with first. */
 export function ResultSummary({ placed }: { placed: PlacedResult[] }) {
@@ -42,7 +42,7 @@ function LeadingVerdict({ placed }: { placed: PlacedResult }) {
   return (
     <>
       <Verdict verdict={verdict} words={verdictWords[verdict]} />
-      {placed.decision ? <span className="small soft">{limitName(placed.decision)}</span> : null}
+      {placed.decision ? <div className="small soft">{limitBeside(placed.decision)}</div> : null}
     </>
   );
 }

@@ -102,6 +102,13 @@ export async function addComponent(tx: Db, specimenId: string, fields: Component
   return componentOf(await tx.component.create({ data: { ...fields, specimenId, position } }));
 }
 
+/** Takes a part away with its spots and values; its readings, if an undone import still points at it, are set free. */
+export async function removeComponent(tx: Db, id: string): Promise<void> {
+  await tx.reading.updateMany({ where: { componentId: id }, data: { componentId: null, spotId: null } });
+  await tx.spot.deleteMany({ where: { componentId: id } });
+  await tx.component.delete({ where: { id } });
+}
+
 export async function addPhoto(tx: Db, itemId: string, photo: Omit<PhotoRecord, "id">): Promise<string> {
   const position = await tx.photo.count({ where: { itemId } });
   return (await tx.photo.create({ data: { ...photo, itemId, position } })).id;

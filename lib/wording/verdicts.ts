@@ -61,6 +61,10 @@ export function verdictText(decision: SnapshotDecision, result: SnapshotResult):
 const referenceNote = (decision: SnapshotDecision): string =>
   decision.applies === "for-reference" ? " (only to compare; this limit does not apply here)" : "";
 
+/** A limit's name where its verdict stands beside it: "US children's products, 100 mg/kg (only to compare)". */
+export const limitBeside = (decision: SnapshotDecision): string =>
+  `${limitName(decision)}${decision.applies === "for-reference" ? " (only to compare)" : ""}`;
+
 /** How far the limit itself was checked against the rule's own text. */
 export const checkedText: Record<SnapshotDecision["checked"], string> = {
   verified: "read in the rule's own text",

@@ -8,6 +8,8 @@ export const workflowProblems: ProblemWords = {
   "unknown-item": (p) => `There is no item ${quoted(p.found)}. It may have been renamed; search for it.`,
   "unknown-specimen": (p) => `There is no object ${quoted(p.found)} in this item. Reload the page and choose again.`,
   "unknown-part": (p) => `There is no part ${quoted(p.found)} in this item. Reload the page and choose again.`,
+  "part-has-readings": (p) =>
+    `There ${p.found === "1" ? "is 1 reading" : `are ${p.found ?? "some"} readings`} on this part. Take them off it first; then it can be taken away.`,
   "unknown-reading": (p) =>
     `There is no reading ${quoted(p.found)}. It may have been undone with its file; reload the page.`,
   "unknown-spot": (p) => `There is no spot ${quoted(p.found)} on this part. Reload the page and choose again.`,

@@ -4,7 +4,16 @@ import type { Context } from "../platform/context.ts";
 import { materials } from "../quantity/item-words.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { inTransaction } from "../store/database.ts";
-import { addComponent, addSpecimen, type ComponentRecord, findItem, itemIdOfSpecimen } from "../store/items.ts";
+import {
+  addComponent,
+  addSpecimen,
+  type ComponentRecord,
+  findItem,
+  itemIdOfComponent,
+  itemIdOfSpecimen,
+  removeComponent,
+} from "../store/items.ts";
+import { readingsOfComponents } from "../store/readings.ts";
 
 const text = (max: number) => z.string().trim().max(max);
 const positive = z.number().positive().finite().nullable().default(null);
@@ -54,5 +63,18 @@ export async function addComponentWorkflow(
   return inTransaction(context.db, async (tx) => {
     if (!(await itemIdOfSpecimen(tx, specimenId))) return refused({ code: "unknown-specimen", found: specimenId });
     return done(await addComponent(tx, specimenId, fields));
+  });
+}
+
+/** Takes away a part that no reading is on: one named by mistake would otherwise keep its item from being published. */
+export async function removeComponentWorkflow(context: Context, componentId: string): Promise<Outcome<null>> {
+  const permitted = requirePermission(context.person, "edit-item");
+  if (!permitted.ok) return permitted;
+  return inTransaction(context.db, async (tx) => {
+    if (!(await itemIdOfComponent(tx, componentId))) return refused({ code: "unknown-part", found: componentId });
+    const readings = await readingsOfComponents(tx, [componentId]);
+    if (readings.length > 0) return refused({ code: "part-has-readings", found: String(readings.length) });
+    await removeComponent(tx, componentId);
+    return done(null);
   });
 }

@@ -14,6 +14,7 @@ import {
   addComponentWorkflow,
   addSpecimenWorkflow,
   componentInput,
+  removeComponentWorkflow,
   specimenInput,
 } from "@/lib/workflows/describe-specimen.ts";
 import { publishInput, publishItemWorkflow } from "@/lib/workflows/publish-item.ts";
@@ -64,6 +65,13 @@ export async function addPart(itemId: string, specimenId: string, _: FormState, 
   if (!outcome.ok) return inForm(`part-${specimenId}-`, errorReply(outcome.problems));
   revalidatePath(paths.benchItem(itemId));
   return noticeReply(`“${outcome.value.name}” is added.`);
+}
+
+export async function removePart(partId: string, _: FormState, __: FormData): Promise<FormState> {
+  const outcome = await removeComponentWorkflow(await requestContext(), partId);
+  if (!outcome.ok) return errorReply(outcome.problems);
+  revalidatePath(paths.bench(), "layout");
+  return { errors: [] };
 }
 
 /** The ticked readings of a part: set aside with a reason, taken back into the result, or taken off the part. */

@@ -29,6 +29,8 @@ export function NextEntry({ draft }: { draft: Draft }) {
   });
   const { title, text } = nextStepWords[step](waiting);
   const sentBack = record.item.state === "draft" && reviews[0]?.decision === "sent-back" ? reviews[0] : null;
+  // The step above says it already, with the way out.
+  const inTheWay = step === "assign-readings" ? problems.filter((p) => p.code !== "part-without-result") : problems;
   const ready = problems.length === 0 && step !== "nothing-new";
   const submittable = ready && ["submit-or-publish", "review-again", "publish-again", "withdrawn"].includes(step);
   return (
@@ -69,11 +71,11 @@ export function NextEntry({ draft }: { draft: Draft }) {
           </ButtonLink>
         </Actions>
       ) : null}
-      {problems.length > 0 && step !== "add-object" && step !== "add-part" ? (
+      {inTheWay.length > 0 && step !== "add-object" && step !== "add-part" ? (
         <>
           <p>This stands in the way of publishing:</p>
           <ul>
-            {problemSentences(problems).map((sentence) => (
+            {problemSentences(inTheWay).map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>

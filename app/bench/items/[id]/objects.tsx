@@ -1,5 +1,5 @@
 import { ActionForm } from "@/app/_components/action-form.tsx";
-import { Checkbox } from "@/app/_components/choice-field.tsx";
+import { Checkbox, Fieldset } from "@/app/_components/choice-field.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
@@ -8,7 +8,6 @@ import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { SpecimenRecord } from "@/lib/store/items.ts";
 import type { WorkingRecord } from "@/lib/store/working-item.ts";
 import { howGotText, yesNo } from "@/lib/wording/catalogue.ts";
-import { elementTitle } from "@/lib/wording/elements.ts";
 import { formLabels, labelOf, materialLabels } from "@/lib/wording/labels.ts";
 import { addPart, addSpecimen } from "./actions.ts";
 
@@ -71,16 +70,14 @@ function Parts({
         { key: "name", head: "Part", cell: (part) => <a href={`#part-${part.id}`}>{part.name}</a> },
         { key: "material", head: "Material", cell: (part) => labelOf(materialLabels, part.material) },
         { key: "form", head: "Form", cell: (part) => formLabels[part.form] },
-        { key: "touch", head: "A child can touch it", cell: (part) => yesNo(part.accessible) },
+        { key: "touch", head: "Touchable", cell: (part) => yesNo(part.accessible) },
         { key: "readings", head: "Readings", numeric: true, cell: (part) => count(part.id) },
         {
           key: "elements",
           head: "Results for",
           cell: (part) =>
-            results
-              .filter((p) => p.part.id === part.id)
-              .map((p) => elementTitle(p.result.element))
-              .join(", ") || "none yet",
+            [...new Set(results.filter((p) => p.part.id === part.id).map((p) => p.result.element))].join(", ") ||
+            "none yet",
         },
       ]}
     />
@@ -167,7 +164,9 @@ function PartForm({ itemId, specimenId }: { itemId: string; specimenId: string }
         empty="Choose"
         required
       />
-      <Checkbox id={id("accessible")} name="accessible" label="A child can touch or lick it" defaultChecked />
+      <Fieldset legend="Within reach">
+        <Checkbox id={id("accessible")} name="accessible" label="A child can touch or lick it" defaultChecked />
+      </Fieldset>
       <NumberField id={id("thicknessMm")} name="thicknessMm" label="Thickness" unit="mm" optional />
       <NumberField id={id("areaCm2")} name="areaCm2" label="Area" unit="cm²" optional />
       <NumberField id={id("massG")} name="massG" label="Mass" unit="g" optional />

@@ -18,7 +18,7 @@ import { ageGroupLabels, categoryLabels, formLabels, labelOf, materialLabels } f
 import { stripKey } from "@/lib/wording/result-figures.ts";
 import { BenchTabs } from "../../bench-tabs.tsx";
 import { ItemFields } from "../item-fields.tsx";
-import { editItem } from "./actions.ts";
+import { editItem, removePart } from "./actions.ts";
 import { NextEntry } from "./next-entry.tsx";
 import { Objects } from "./objects.tsx";
 import { PartReadings } from "./part-readings.tsx";
@@ -106,6 +106,14 @@ export default async function BenchItemPage({ params, searchParams }: Props) {
             }
           >
             <PartResults placed={placed.filter((p) => p.part.id === part.id)} files={snapshot.files} />
+            {record.readings.some((r) => r.componentId === part.id) ? null : (
+              <ActionForm
+                action={removePart.bind(null, part.id)}
+                submit="Take this part away"
+                submitKind="quiet"
+                compact
+              />
+            )}
             <PartReadings part={part} readings={record.readings.filter((r) => r.componentId === part.id)} />
           </Entry>
         ))}

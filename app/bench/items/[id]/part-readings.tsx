@@ -7,6 +7,7 @@ import type { StoredReading } from "@/lib/store/readings.ts";
 import { asWritten } from "@/lib/wording/bench.ts";
 import { counted } from "@/lib/wording/formats.ts";
 import { handleReadings } from "./actions.ts";
+import styles from "./part-readings.module.css";
 
 /** The shots on one part, spot by spot, as written; to be set aside with a reason, taken back, or taken off the part. */
 export function PartReadings({ part, readings }: { part: { id: string; name: string }; readings: StoredReading[] }) {
@@ -34,22 +35,24 @@ export function PartReadings({ part, readings }: { part: { id: string; name: str
           </>
         }
       >
-        <DataTable
-          caption={`Readings of ${part.name}: ${counted(new Set(rows.map((r) => r.spot ?? r.id)).size, "spot")}`}
-          rows={rows}
-          rowKey={(r) => r.id}
-          muted={(r) => r.setAside !== null}
-          rowNote={(r) => (r.setAside ? <>Set aside: {r.setAside.reason}</> : null)}
-          columns={columnsOf(rows)}
-        />
-        <TextField
-          id={`${part.id}-reason`}
-          name="reason"
-          label="Why they are set aside"
-          hint="At least 8 characters. The reason is published, and so are the readings, with the value they would have made."
-          maxLength={400}
-          width={44}
-        />
+        <div className="flow">
+          <DataTable
+            caption={`Readings of ${part.name}: ${counted(new Set(rows.map((r) => r.spot ?? r.id)).size, "spot")}`}
+            rows={rows}
+            rowKey={(r) => r.id}
+            muted={(r) => r.setAside !== null}
+            rowNote={(r) => (r.setAside ? <>Set aside: {r.setAside.reason}</> : null)}
+            columns={columnsOf(rows)}
+          />
+          <TextField
+            id={`${part.id}-reason`}
+            name="reason"
+            label="Why they are set aside"
+            hint="At least 8 characters. The reason is published, and so are the readings, with the value they would have made."
+            maxLength={400}
+            width={44}
+          />
+        </div>
       </ActionForm>
     </Disclosure>
   );
@@ -66,6 +69,7 @@ function columnsOf(rows: StoredReading[]): Column<StoredReading>[] {
       cell: (r) => (
         <input
           type="checkbox"
+          className={styles.box}
           name="readingId"
           value={r.id}
           aria-label={`${r.spot ?? "no spot named"}, row ${r.row}${r.number ? `, reading ${r.number}` : ""}`}
