@@ -1,5 +1,5 @@
 import type { RepeatReason, Repeats, SpotRepeats } from "../consistency/repeats.ts";
-import { amountText, chancesText, intervalText, significant } from "./formats.ts";
+import { amountText, chancesText, intervalText, significant, withUnit } from "./formats.ts";
 
 /** What the review desk says about readings that repeat each other. */
 export const repeatHeadlines: Record<Repeats["verdict"], string> = {
@@ -43,10 +43,10 @@ export const pText = (p: number): string => (p < 0.001 ? "p under 0.001" : `p = 
 
 /** A spot's own value: "412 ± 18 mg/kg (u)", or "below 12 mg/kg". */
 export function spotValueText(spot: SpotRepeats, unit: string): string {
-  if (spot.value !== null)
-    return spot.u === null
-      ? amountText(spot.value, unit)
-      : `${amountText(spot.value, unit)}, u ${significant(spot.u, 2)}`;
+  if (spot.value !== null) {
+    const value = withUnit(significant(spot.value, 4), unit);
+    return spot.u === null ? value : `${value}, u ${significant(spot.u, 2)}`;
+  }
   return spot.below === null ? "not detected" : `below ${amountText(spot.below, unit)}`;
 }
 

@@ -1,5 +1,6 @@
 import { DataTable } from "@/app/_components/data-table.tsx";
-import { repeatsOf, type SpotRepeats } from "@/lib/consistency/repeats.ts";
+import { Disclosure } from "@/app/_components/disclosure.tsx";
+import { type Repeats, repeatsOf, type SpotRepeats } from "@/lib/consistency/repeats.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { SnapshotReading } from "@/lib/publication/snapshot.ts";
 import { asWritten } from "@/lib/wording/bench.ts";
@@ -12,17 +13,45 @@ import {
   spotValueText,
   withinSpotText,
 } from "@/lib/wording/repeats.ts";
+import { repeatsCount } from "@/lib/wording/review.ts";
 
-/** Do repeats agree? One part and element: the verdict and why, then every spot with its readings. */
-export function Consistency({ placed: { part, result } }: { placed: PlacedResult }) {
-  const repeats = repeatsOf(result);
+/** Do repeats agree? What does not, or cannot be said, stands open; what agrees is folded, each with its verdict in the fold. */
+export function Consistency({ placed }: { placed: PlacedResult[] }) {
+  const judged = placed.map((each) => ({ placed: each, repeats: repeatsOf(each.result) }));
+  const key = ({ placed: { part, result } }: Judged) => `${part.id} ${result.inputsDigest}`;
+  const agreeing = judged.filter((each) => each.repeats.verdict === "agree");
+  return (
+    <>
+      <p>{repeatsCount(judged.map((each) => each.repeats.verdict))}.</p>
+      {judged
+        .filter((each) => !agreeing.includes(each))
+        .map((each) => (
+          <section key={key(each)} className="flow">
+            <h3>{titleOf(each)}</h3>
+            <OneResult {...each} />
+          </section>
+        ))}
+      <div>
+        {agreeing.map((each) => (
+          <Disclosure key={key(each)} summary={`${titleOf(each)}: ${repeatHeadlines.agree.toLowerCase()}`}>
+            <OneResult {...each} />
+          </Disclosure>
+        ))}
+      </div>
+    </>
+  );
+}
+
+type Judged = { placed: PlacedResult; repeats: Repeats };
+
+const titleOf = ({ placed: { part, result } }: Judged): string => `${elementTitle(result.element)} in ${part.name}`;
+
+/** One part and element: the verdict and why, then every spot with its readings. */
+function OneResult({ placed: { result }, repeats }: Judged) {
   const readings = new Map(result.readings.map((r) => [r.id, r]));
   const apart = repeats.candidates.flatMap((id) => readings.get(id) ?? []);
   return (
-    <section className="flow">
-      <h3>
-        {elementTitle(result.element)} in {part.name}
-      </h3>
+    <>
       <p>
         <strong>{repeatHeadlines[repeats.verdict]}</strong>
         {repeats.reasons.map((reason) => ` ${repeatReasons[reason]}`)}
@@ -48,7 +77,7 @@ export function Consistency({ placed: { part, result } }: { placed: PlacedResult
           <li>Standing apart: {listed(apart.map((r) => `${asWritten(r)} ${r.unit} (${placeOf(r)})`))}.</li>
         ) : null}
       </ul>
-    </section>
+    </>
   );
 }
 

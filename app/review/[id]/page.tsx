@@ -9,6 +9,7 @@ import { loadDraft } from "@/app/_draft/load-draft.ts";
 import { PartResults } from "@/app/_draft/part-results.tsx";
 import { PastReviews } from "@/app/_draft/past-reviews.tsx";
 import { ResultSummary } from "@/app/_draft/result-summary.tsx";
+import itemStyles from "@/app/(catalogue)/_item/item-view.module.css";
 import { LeadFlags } from "@/app/(catalogue)/_item/lead-flags.tsx";
 import { Provenance, Tested } from "@/app/(catalogue)/_item/provenance.tsx";
 import { currentPerson } from "@/lib/access/current-person.ts";
@@ -59,8 +60,9 @@ export default async function ReviewItemPage({ params, searchParams }: Props) {
       ) : null}
       <Ledger>
         <Entry title="The page would say" id="answer">
-          <p className="answer">
-            {answer.verdict ? <VerdictMark verdict={answer.verdict} /> : null} <strong>{answer.headline}</strong>
+          <p className={`answer ${itemStyles.headline}`}>
+            {answer.verdict ? <VerdictMark verdict={answer.verdict} /> : null}
+            <strong>{answer.headline}</strong>
           </p>
           {answer.sentences.map((sentence) => (
             <p key={sentence}>{sentence}</p>
@@ -89,9 +91,7 @@ export default async function ReviewItemPage({ params, searchParams }: Props) {
           />
         </Entry>
         <Entry title="Do repeats agree?" id="consistency" aside={counted(placed.length, "result")}>
-          {placed.map((each) => (
-            <Consistency key={`${each.part.id} ${each.result.inputsDigest}`} placed={each} />
-          ))}
+          <Consistency placed={placed} />
         </Entry>
         <Entry title="Set aside" id="set-aside">
           <SetAside readings={record.readings} partNames={new Map(parts.map((p) => [p.id, p.name]))} />
