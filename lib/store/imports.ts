@@ -24,6 +24,7 @@ export type NewReading = {
   number: string | null;
   takenAtText: string | null;
   takenAt: string | null;
+  takenOn: string | null;
   offsetMinutes: number | null;
   secondsCounted: number | null;
   mode: string | null;
@@ -113,8 +114,8 @@ export async function insertReadings(
   let done = 0;
   for (const chunk of chunked(readings, 5_000)) {
     await tx.$executeRaw`
-      INSERT INTO "Reading" (id, batchId, row, number, takenAtText, takenAt, offsetMinutes, secondsCounted, mode, sample, spotText, note, serial, operator, results, fingerprint, asideReason, asideById, asideAt)
-      SELECT value ->> 'id', ${batchId}, value ->> 'row', value ->> 'number', value ->> 'takenAtText', value ->> 'takenAt',
+      INSERT INTO "Reading" (id, batchId, row, number, takenAtText, takenAt, takenOn, offsetMinutes, secondsCounted, mode, sample, spotText, note, serial, operator, results, fingerprint, asideReason, asideById, asideAt)
+      SELECT value ->> 'id', ${batchId}, value ->> 'row', value ->> 'number', value ->> 'takenAtText', value ->> 'takenAt', value ->> 'takenOn',
         value ->> 'offsetMinutes', value ->> 'secondsCounted', value ->> 'mode', value ->> 'sample', value ->> 'spotText',
         value ->> 'note', value ->> 'serial', value ->> 'operator', value ->> 'results', value ->> 'fingerprint',
         value ->> 'asideReason', iif(value ->> 'asideReason' IS NULL, NULL, ${by.byId}), iif(value ->> 'asideReason' IS NULL, NULL, ${by.at.toISOString()})

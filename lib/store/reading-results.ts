@@ -78,5 +78,13 @@ const object = (w: Written): ElementResult["value"] => (w ? { text: w[0], value:
 export function packReading(reading: Reading, pack: (results: ElementResult[]) => string): NewReading {
   const { results, spot, ...rest } = reading;
   const fingerprint = sha256(readingFingerprint(reading));
-  return { ...rest, id: randomUUID(), spotText: spot, results: pack(results), fingerprint, asideReason: null };
+  return {
+    ...rest,
+    takenOn: reading.takenOn ?? null,
+    id: randomUUID(),
+    spotText: spot,
+    results: pack(results),
+    fingerprint,
+    asideReason: null,
+  };
 }

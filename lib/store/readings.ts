@@ -3,7 +3,8 @@ import type { Db } from "./database.ts";
 import { parseColumns, type StoredColumn, unpackResults } from "./reading-results.ts";
 
 /** Readings as the bench works on them. A reading itself never changes; where it belongs and its setting aside do. */
-export type StoredReading = Omit<Reading, "spot"> & {
+export type StoredReading = Omit<Reading, "spot" | "takenOn"> & {
+  takenOn: string | null;
   id: string;
   batchId: string;
   fileName: string;
@@ -60,6 +61,7 @@ function readingOf(row: Row, results: ElementResult[]): StoredReading {
     number: row.number,
     takenAtText: row.takenAtText,
     takenAt: row.takenAt,
+    takenOn: row.takenOn,
     offsetMinutes: row.offsetMinutes,
     secondsCounted: row.secondsCounted,
     mode: row.mode,

@@ -172,6 +172,7 @@ CREATE TABLE "Reading" (
     "number" TEXT,
     "takenAtText" TEXT,
     "takenAt" TEXT,
+    "takenOn" TEXT,
     "offsetMinutes" INTEGER,
     "secondsCounted" REAL,
     "mode" TEXT,
