@@ -12,7 +12,10 @@ import { Verdict } from "./_components/verdict.tsx";
 import { HitList } from "./(catalogue)/_item/hit-list.tsx";
 import styles from "./front.module.css";
 
-export const metadata: Metadata = { title: { absolute: "Cupboard Assay: was mine tested?" } };
+export const metadata: Metadata = {
+  title: { absolute: "Cupboard Assay: was mine tested?" },
+  alternates: { types: { "application/atom+xml": paths.feedXml(), "application/feed+json": paths.feedJson() } },
+};
 
 /** The front page is a search; below it what this is, how to read an answer, and what is new. */
 export default async function FrontPage() {

@@ -9,7 +9,7 @@ import { done, type Outcome, refused } from "@/lib/quantity/problem.ts";
 import { database } from "@/lib/store/database.ts";
 import { lastEntry } from "@/lib/store/publications.ts";
 import { logEntryAt } from "@/lib/store/published.ts";
-import { measureFile, type RegistryFile, registryFileNames } from "@/lib/workflows/registry-files.ts";
+import { measureFiles, type RegistryFile, registryFileNames } from "@/lib/workflows/registry-files.ts";
 
 const query = z.object({ seq: wholeNumber().optional() });
 
@@ -27,19 +27,22 @@ export async function registryAt(request: Request): Promise<Outcome<RegistryAt>>
   return refused({ code: "unknown-log-entry", found: String(seq), ...(last ? { allowed: `1 to ${last.seq}` } : {}) });
 }
 
+type Packaged = Record<RegistryFile, PackagedFile>;
+
 /**
  * Size and hash of every file at an entry, kept for the few entries asked for last: the files follow from the log's head
- * alone, and making them again for every question would be work for nothing.
+ * alone, and making them again for every question would be work for nothing. One entry is measured at a time.
  */
-const measured = new Map<string, Promise<Record<RegistryFile, PackagedFile>>>();
+const measured = new Map<string, Promise<Packaged>>();
 const mostKept = 4;
+let busy: Promise<unknown> = Promise.resolve();
 
-export function packagedFiles({ head, seq }: RegistryAt): Promise<Record<RegistryFile, PackagedFile>> {
+export function packagedFiles({ head, seq }: RegistryAt): Promise<Packaged> {
   const key = head?.hash ?? "";
   const known = measured.get(key);
   if (known) return known;
-  const made = measureAll(seq);
-  made.catch(() => measured.delete(key));
+  const made = busy.then(() => measureAll(seq));
+  busy = made.catch(() => measured.delete(key));
   measured.set(key, made);
   const [oldest] = measured.keys();
   if (measured.size > mostKept && oldest !== undefined) measured.delete(oldest);
@@ -47,11 +50,11 @@ export function packagedFiles({ head, seq }: RegistryAt): Promise<Record<Registr
 }
 
 /** Each file at an address that names the entry, so that size and hash hold even when more is published meanwhile. */
-async function measureAll(seq: number): Promise<Record<RegistryFile, PackagedFile>> {
-  const files: [RegistryFile, PackagedFile][] = [];
-  for (const file of registryFileNames) {
-    const path = absoluteUrl(environment().baseUrl, paths.data[file](seq));
-    files.push([file, { path, ...(await measureFile(database(), file, seq)) }]);
-  }
-  return Object.fromEntries(files) as Record<RegistryFile, PackagedFile>;
+async function measureAll(seq: number): Promise<Packaged> {
+  const sizes = await measureFiles(database(), seq);
+  const files = registryFileNames.map((file) => [
+    file,
+    { path: absoluteUrl(environment().baseUrl, paths.data[file](seq)), ...sizes[file] },
+  ]);
+  return Object.fromEntries(files) as Packaged;
 }

@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { createWriteStream, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { Readable } from "node:stream";
@@ -12,6 +11,7 @@ import { lastEntry } from "../../lib/store/publications.ts";
 import { logEntryAt, storedRevision } from "../../lib/store/published.ts";
 import {
   describeRegistry,
+  measure,
   type RegistryFile,
   registryFileNames,
   registryFiles,
@@ -85,15 +85,13 @@ async function writePhotos(photos: Map<string, string>, dataDir: string, folder:
 /** One file of the data package, written while it is made and measured while it is written. */
 async function writeFile(db: Database, file: RegistryFile, seq: number, folder: string): Promise<PackagedFile> {
   const { name, chunks } = registryFiles[file];
-  const hash = createHash("sha256");
-  let bytes = 0;
+  const { add, size } = measure();
   async function* measured(): AsyncGenerator<string> {
     for await (const chunk of chunks(db, seq)) {
-      hash.update(chunk);
-      bytes += Buffer.byteLength(chunk);
+      add(chunk);
       yield chunk;
     }
   }
   await pipeline(Readable.from(measured()), createWriteStream(join(folder, name)));
-  return { path: name, bytes, sha256: hash.digest("hex") };
+  return { path: name, ...size() };
 }

@@ -4,29 +4,79 @@ import { dataPackage, type PackagedFile } from "../exports/data-package.ts";
 import { beforeAnything } from "../exports/published-revision.ts";
 import { readingColumns, readingRows } from "../exports/readings-csv.ts";
 import { resultColumns, resultRows } from "../exports/results-csv.ts";
-import type { LogEntry } from "../publication/snapshot.ts";
+import type { LogEntry, Snapshot } from "../publication/snapshot.ts";
 import type { Database } from "../store/database.ts";
 import { registry } from "../store/publications.ts";
 import { itemsAsOf, publicationLog } from "../store/published.ts";
 
+const csvType = "text/csv; charset=utf-8; header=present";
+
+/** The tables of the whole registry: a header line, then the lines of each item's newest revision. */
+const tables = {
+  results: {
+    header: csvHeader(resultColumns),
+    lines: (snapshot: Snapshot) =>
+      resultRows(snapshot)
+        .map((row) => csvLine(resultColumns, row))
+        .join(""),
+  },
+  readings: {
+    header: csvHeader(readingColumns),
+    lines: (snapshot: Snapshot) =>
+      readingRows(snapshot)
+        .map((row) => csvLine(readingColumns, row))
+        .join(""),
+  },
+};
+
 /** The files of the whole registry: what anyone may take away, and what `assay export` writes. */
 export const registryFiles = {
-  results: { name: "results.csv", type: "text/csv; charset=utf-8; header=present", chunks: resultsChunks },
-  readings: { name: "readings.csv", type: "text/csv; charset=utf-8; header=present", chunks: readingsChunks },
+  results: { name: "results.csv", type: csvType, chunks: (db, seq) => tableChunks("results", db, seq) },
+  readings: { name: "readings.csv", type: csvType, chunks: (db, seq) => tableChunks("readings", db, seq) },
   log: { name: "log.json", type: "application/json", chunks: logChunks },
-} as const;
+} as const satisfies Record<
+  string,
+  { name: string; type: string; chunks: (db: Database, seq: number) => AsyncGenerator<string> }
+>;
 export type RegistryFile = keyof typeof registryFiles;
 export const registryFileNames = Object.keys(registryFiles) as RegistryFile[];
 
-/** A file with its size and hash, worked out by making it once without keeping it. */
-export async function measureFile(db: Database, file: RegistryFile, seq: number): Promise<Omit<PackagedFile, "path">> {
+async function* tableChunks(table: keyof typeof tables, db: Database, seq: number): AsyncGenerator<string> {
+  yield tables[table].header;
+  for await (const { snapshot } of itemsAsOf(seq, db)) yield tables[table].lines(snapshot);
+}
+
+async function* logChunks(db: Database, seq: number): AsyncGenerator<string> {
+  const entries = (await publicationLog(db)).filter((entry) => entry.seq <= seq);
+  yield `${JSON.stringify({ entries })}\n`;
+}
+
+type Size = Omit<PackagedFile, "path">;
+
+/** Counts and hashes text as it passes by. */
+export function measure(): { add: (chunk: string) => void; size: () => Size } {
   const hash = createHash("sha256");
   let bytes = 0;
-  for await (const chunk of registryFiles[file].chunks(db, seq)) {
-    hash.update(chunk);
-    bytes += Buffer.byteLength(chunk);
+  return {
+    add: (chunk) => {
+      hash.update(chunk);
+      bytes += Buffer.byteLength(chunk);
+    },
+    size: () => ({ bytes, sha256: hash.digest("hex") }),
+  };
+}
+
+/** Size and hash of every file, worked out by making them once, all in one pass, without keeping them. */
+export async function measureFiles(db: Database, seq: number): Promise<Record<RegistryFile, Size>> {
+  const made = { results: measure(), readings: measure(), log: measure() };
+  made.results.add(tables.results.header);
+  made.readings.add(tables.readings.header);
+  for await (const { snapshot } of itemsAsOf(seq, db)) {
+    made.results.add(tables.results.lines(snapshot));
+    made.readings.add(tables.readings.lines(snapshot));
   }
-  return { bytes, sha256: hash.digest("hex") };
+  for await (const chunk of logChunks(db, seq)) made.log.add(chunk);
+  return { results: made.results.size(), readings: made.readings.size(), log: made.log.size() };
 }
 
 /**
@@ -45,25 +95,4 @@ export async function describeRegistry(
     created: head?.publishedAt ?? beforeAnything,
     files,
   });
-}
-
-async function* resultsChunks(db: Database, seq: number): AsyncGenerator<string> {
-  yield csvHeader(resultColumns);
-  for await (const { snapshot } of itemsAsOf(seq, db))
-    yield resultRows(snapshot)
-      .map((row) => csvLine(resultColumns, row))
-      .join("");
-}
-
-async function* readingsChunks(db: Database, seq: number): AsyncGenerator<string> {
-  yield csvHeader(readingColumns);
-  for await (const { snapshot } of itemsAsOf(seq, db))
-    yield readingRows(snapshot)
-      .map((row) => csvLine(readingColumns, row))
-      .join("");
-}
-
-async function* logChunks(db: Database, seq: number): AsyncGenerator<string> {
-  const entries = (await publicationLog(db)).filter((entry) => entry.seq <= seq);
-  yield `${JSON.stringify({ entries })}\n`;
 }

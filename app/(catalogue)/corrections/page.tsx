@@ -8,7 +8,11 @@ import { correctionsPage } from "@/lib/wording/catalogue.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
 import { revisionLabels } from "@/lib/wording/labels.ts";
 
-export const metadata: Metadata = { title: correctionsPage.title, description: correctionsPage.lead };
+export const metadata: Metadata = {
+  title: correctionsPage.title,
+  description: correctionsPage.lead,
+  alternates: { types: { "application/atom+xml": paths.correctionsFeed() } },
+};
 
 /** Every revision after a first one, newest first, with its reason. */
 export default async function CorrectionsPage() {
@@ -19,6 +23,9 @@ export default async function CorrectionsPage() {
     <>
       <PageHead title={correctionsPage.title}>
         <p>{correctionsPage.lead}</p>
+        <p>
+          <a href={paths.correctionsFeed()}>The same as a feed</a>
+        </p>
       </PageHead>
       {entries.length === 0 ? (
         <EmptyState title={correctionsPage.none}>

@@ -21,7 +21,8 @@ export default async function LogPage() {
       <PageHead title={logPage.title}>
         <p>{logPage.lead}</p>
         <p>
-          <a href={paths.api.log()}>The log as JSON</a>
+          <a href={paths.api.log()}>The log as JSON</a> ·{" "}
+          <a href={paths.data.dataPackage()}>Everything published, as a data package</a>
         </p>
       </PageHead>
       {entries.length === 0 ? (

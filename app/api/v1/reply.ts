@@ -21,8 +21,8 @@ const lasting = {
 export type ReplyAbout = {
   type: string;
   lasts: keyof typeof lasting;
-  /** SHA-256 of the body where it is known already; worked out of a text where it is not. */
-  digest?: string;
+  /** Made of the text's SHA-256 where it is not given. */
+  etag?: string;
   headers?: Record<string, string>;
 };
 
@@ -34,10 +34,10 @@ export function reply(request: Request, body: string, about: ReplyAbout): Respon
 export function reply(
   request: Request,
   body: () => ReadableStream<Uint8Array>,
-  about: ReplyAbout & { digest: string },
+  about: ReplyAbout & { etag: string },
 ): Response;
 export function reply(request: Request, body: string | (() => ReadableStream<Uint8Array>), about: ReplyAbout) {
-  const etag = `"${about.digest ?? (typeof body === "string" ? sha256(body) : "")}"`;
+  const etag = about.etag ?? `"${typeof body === "string" ? sha256(body) : ""}"`;
   const headers = { ...openToAll, "cache-control": lasting[about.lasts], etag, ...about.headers };
   if (holds(request, etag)) return new Response(null, { status: 304, headers });
   const content = typeof body === "string" ? new TextEncoder().encode(body) : body();
@@ -46,8 +46,9 @@ export function reply(request: Request, body: string | (() => ReadableStream<Uin
 
 /** Weak comparison of every tag in If-None-Match, as that header asks for. */
 function holds(request: Request, etag: string): boolean {
-  const tags = (request.headers.get("if-none-match") ?? "").split(",").map((tag) => tag.trim().replace(/^W\//, ""));
-  return tags.includes("*") || tags.includes(etag);
+  const plain = (tag: string): string => tag.trim().replace(/^W\//, "");
+  const tags = (request.headers.get("if-none-match") ?? "").split(",").map(plain);
+  return tags.includes("*") || tags.includes(plain(etag));
 }
 
 export const jsonReply = (request: Request, value: unknown, about: Partial<ReplyAbout> = {}): Response =>

@@ -18,7 +18,7 @@ export const GET = (request: Request, { params }: Params): Promise<Response> =>
     return reply(request, json, {
       type: "application/json",
       lasts: fixed ? "for-ever" : "newest",
-      digest: entry.snapshotSha256,
+      etag: `"${entry.snapshotSha256}"`,
       headers: {
         link: linkHeader(entry, environment().baseUrl),
         "content-location": paths.api.item(entry.slug, entry.revision),
