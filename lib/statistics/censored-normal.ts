@@ -56,6 +56,8 @@ const maximise = (data: Data, start: Point): Point => {
   let at = start;
   let here = likelihood(data, at);
   for (let i = 0; i < 300; i++) {
+    // Next to the maximum the likelihood is flat to its last digits; the step is still good to all of its own.
+    const least = here.l - 1e-13 * (1 + Math.abs(here.l));
     const determinant = here.haa * here.hbb - here.hab * here.hab;
     const da = (here.hab * here.gb - here.hbb * here.ga) / determinant;
     const db = (here.hab * here.ga - here.haa * here.gb) / determinant;
@@ -66,13 +68,13 @@ const maximise = (data: Data, start: Point): Point => {
       next = { a: at.a + share * da, b: at.b + share * db };
       if (!(next.b > 0)) continue;
       there = likelihood(data, next);
-      if (there.l >= here.l) break;
+      if (there.l >= least) break;
     }
-    if (!(there.l >= here.l) || !(next.b > 0)) break;
+    if (!(there.l >= least) || !(next.b > 0)) break;
     const moved = Math.abs(next.a - at.a) / (1 + Math.abs(at.a)) + Math.abs(next.b - at.b) / at.b;
     at = next;
     here = there;
-    if (moved < 1e-15) break;
+    if (moved < 1e-13) break;
   }
   return at;
 };

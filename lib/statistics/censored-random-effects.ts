@@ -70,10 +70,10 @@ const meanAt = (data: Data, tau2: number, start: number): number => {
     let next = l;
     for (let halving = 0; halving < 60; halving++) {
       next = censoredLogLikelihood(data, mean + step, tau2);
-      if (next >= l) break;
+      if (next >= l - 1e-13 * (1 + Math.abs(l))) break;
       step /= 2;
     }
-    if (!(next >= l)) break;
+    if (!(next >= l - 1e-13 * (1 + Math.abs(l)))) break;
     mean += step;
     l = next;
     // Close to the maximum the Newton step squares its error: one small step more and the digits are done.

@@ -13,6 +13,7 @@ const maxNodes = 4000;
 const logRoot2Pi = 0.5 * Math.log(2 * Math.PI);
 
 type Integrand = (e: number) => number;
+type Sums = { top: number; sums: number[]; reach: [number, number] };
 
 /** A maximum of h between lo (slope ≥ 0) and hi (slope ≤ 0): Newton on the slope, kept inside the bracket. */
 const peakBetween = (lo: number, hi: number, start: number, slopes: (e: number) => [number, number]): number => {
@@ -38,10 +39,10 @@ const peakBetween = (lo: number, hi: number, start: number, slopes: (e: number) 
  * Sums of exp(h − h(peak))·(1, e, e², e³, e⁴) on a grid from the peak outwards, and how far the grid went; never into `taken`, the
  * stretch another grid has summed.
  */
-const sumsFrom = (h: Integrand, peak: number, step: number, taken: readonly number[] = []) => {
+const sumsFrom = (h: Integrand, peak: number, step: number, taken: readonly number[] = []): Sums => {
   const top = h(peak);
   const sums = [1, peak, peak ** 2, peak ** 3, peak ** 4];
-  const reach = [peak, peak];
+  const reach: [number, number] = [peak, peak];
   for (const side of [0, 1]) {
     const stride = side === 0 ? -step : step;
     for (let k = 1; k <= maxNodes; k++) {
@@ -49,6 +50,8 @@ const sumsFrom = (h: Integrand, peak: number, step: number, taken: readonly numb
       const drop = h(e) - top;
       reach[side] = e;
       if (!(drop > -negligible) || (e >= taken[0]! && e <= taken[1]!)) break;
+      // Far above the start: the peak was not found where it was looked for, and lies here or beyond.
+      if (drop > 20) return sumsFrom(h, e, step, taken);
       const w = Math.exp(drop);
       sums[0]! += w;
       sums[1]! += w * e;
@@ -99,7 +102,7 @@ const seenByContent = (x: number, u: number, theta: number, sigma: number): Mome
   const curvatureAtCut = 1 + ((sigma * sigma * cut) / u) * (Math.max(0, 2 * cut - x) / u);
   const step = stepFor(-slopes(peak)[1], curvatureAtCut);
   const main = sumsFrom(h, peak, step);
-  const [left, right] = main.reach as [number, number];
+  const [left, right] = main.reach;
   if (second < left || second > right) {
     // Two peaks with nothing between them: the lesser one has its own grid.
     const lesserStep = stepFor(-slopes(second)[1], curvatureAtCut);
@@ -121,7 +124,9 @@ const belowByContent = (limit: number, u: number, theta: number, sigma: number):
     const hazard = normalHazardBelow(z);
     return [-hazard * s - e, -normalHazardSlope(z) * s * s - hazard * s * sigma - 1];
   };
-  const lowest = slopes(0)[0];
+  // The peak lies below the model's centre, above the slope there, and not far below the content the limit stands for.
+  const near = (Math.log(Math.max(limit, u)) - 3 - theta) / sigma;
+  const lowest = Math.max(slopes(0)[0], near < 0 && slopes(near)[0] > 0 ? near : Number.NEGATIVE_INFINITY);
   const peak = peakBetween(lowest, 0, Math.max(lowest, -1), slopes);
   const cut = Math.min(Math.max(limit, 0) + 2 * u, Math.exp(theta + sigma * (peak + 7)));
   const step = stepFor(-slopes(peak)[1], 1 + ((sigma * cut) / u) ** 2);
