@@ -96,3 +96,18 @@ export function asWritten(result: {
   const value = result.value?.text ?? "";
   return result.error ? `${value} ± ${result.error.text}` : value;
 }
+
+/** The name of a file of readings written by hand, by the wall clock of their zone: "by hand 2026-11-24 14-05.tsv". */
+export function handFileName(now: Date, timeZone: string): string {
+  const parts = new Intl.DateTimeFormat("en-GB", {
+    timeZone,
+    year: "numeric",
+    month: "2-digit",
+    day: "2-digit",
+    hour: "2-digit",
+    minute: "2-digit",
+    hourCycle: "h23",
+  }).formatToParts(now);
+  const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)?.value ?? "";
+  return `by hand ${part("year")}-${part("month")}-${part("day")} ${part("hour")}-${part("minute")}.tsv`;
+}

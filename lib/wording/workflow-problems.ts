@@ -40,6 +40,7 @@ export const workflowProblems: ProblemWords = {
     `${placeOf(p)}this is too large${p.found ? ` (${p.found})` : ""}.${allowedText(p)} Nothing was stored.`,
   "file-unreadable": (p) =>
     `${placeOf(p)}the file could not be read as a table.${foundText(p)}${allowedText(p)} Nothing was stored.`,
+  "hand-empty": () => "The sheet is empty. Type at least one reading.",
   "file-missing": () => "Choose a file first.",
   "photo-unreadable": (p) =>
     `${placeOf(p)}this is not a picture that can be read.${foundText(p)}${allowedText(p)} Nothing was stored.`,
