@@ -70,13 +70,10 @@ function assessReading(r: StoredReading, instrument: Instrument | undefined): As
   };
 }
 
-// A reading with a day and no time of day has no moment; its day still counts where it is written year first.
-const dayWritten = /^\d{4}-\d{2}-\d{2}$/;
-
 // The day as the tester's own clock wrote it.
 const lastDay = (readings: StoredReading[]): string | null =>
   readings.reduce<string | null>((last, r) => {
-    const day = r.takenAt?.slice(0, 10) ?? dayWritten.exec(r.takenAtText ?? "")?.[0] ?? null;
+    const day = r.takenAt?.slice(0, 10) ?? r.takenOn;
     return day !== null && (last === null || day > last) ? day : last;
   }, null);
 
