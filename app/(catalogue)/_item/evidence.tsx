@@ -10,7 +10,15 @@ import type { Snapshot, SnapshotDecision, SnapshotResult } from "@/lib/publicati
 import { contributionName, contributionSource, evaluationWords, shareText } from "@/lib/wording/budget.ts";
 import { elementName, elementTitle } from "@/lib/wording/elements.ts";
 import { wordsForFlag } from "@/lib/wording/flags.ts";
-import { amountText, intervalText, plainDate, resultText, significant, withUnit } from "@/lib/wording/formats.ts";
+import {
+  amountText,
+  counted,
+  intervalText,
+  plainDate,
+  resultText,
+  significant,
+  withUnit,
+} from "@/lib/wording/formats.ts";
 import { formLabels, labelOf, materialLabels, quantityLabels, stateLabels } from "@/lib/wording/labels.ts";
 import { methodName, methodSteps, modelLabels } from "@/lib/wording/models.ts";
 import {
@@ -22,26 +30,49 @@ import {
 } from "@/lib/wording/result-figures.ts";
 import { checkedText, limitName, sureness, verdictWords, whichDayText } from "@/lib/wording/verdicts.ts";
 import styles from "./item-view.module.css";
+import { partTitle, samePart } from "./part-title.ts";
 import { ReadingsTable } from "./readings-table.tsx";
-import { evidenceId } from "./result-block.tsx";
+import { evidenceId, Standing } from "./result-block.tsx";
 
-/** All that stands behind each result, one fold to a result. */
-export function Evidence({ placed, files }: { placed: PlacedResult[]; files: Snapshot["files"] }) {
+/** All that stands behind each result, one fold to a part and in it one to a result. */
+export function Evidence({
+  placed,
+  files,
+  several = false,
+}: {
+  placed: PlacedResult[];
+  files: Snapshot["files"];
+  several?: boolean;
+}) {
+  const parts = placed.filter((p, at) => placed.findIndex((other) => samePart(p, other)) === at);
+  const folds = (mine: PlacedResult[]) =>
+    mine.map((each) => (
+      <Disclosure
+        key={evidenceId(each)}
+        id={evidenceId(each)}
+        summary={
+          <span>
+            {elementTitle(each.result.element)} in {each.part.name}: {resultText(each.result)}
+          </span>
+        }
+      >
+        <ResultEvidence placed={each} files={files} />
+      </Disclosure>
+    ));
+  if (parts.length === 1) return <div>{folds(placed)}</div>;
   return (
     <div>
-      {placed.map((each) => (
-        <Disclosure
-          key={evidenceId(each)}
-          id={evidenceId(each)}
-          summary={
-            <span>
-              {elementTitle(each.result.element)} in {each.part.name}: {resultText(each.result)}
-            </span>
-          }
-        >
-          <ResultEvidence placed={each} files={files} />
-        </Disclosure>
-      ))}
+      {parts.map((part) => {
+        const mine = placed.filter((p) => samePart(p, part));
+        return (
+          <Disclosure
+            key={`${part.specimen.id} ${part.part.id}`}
+            summary={`${partTitle(part, several)}: ${counted(mine.length, "result")}`}
+          >
+            {folds(mine)}
+          </Disclosure>
+        );
+      })}
     </div>
   );
 }
@@ -57,6 +88,7 @@ function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapsh
   const readings = <ReadingsTable result={result} files={files} subject={subject} />;
   return (
     <>
+      <Standing placed={placed} />
       <Facts
         facts={[
           { name: "Part", value: part.name },

@@ -21,7 +21,8 @@ import styles from "./item-view.module.css";
 import { JsonLd } from "./json-ld.tsx";
 import { LeadFlags } from "./lead-flags.tsx";
 import { Provenance, Tested } from "./provenance.tsx";
-import { evidenceId, ResultBlock } from "./result-block.tsx";
+import { ResultBlock } from "./result-block.tsx";
+import { ResultList } from "./result-list.tsx";
 
 /**
  * A published revision, whole: the answer, how sure, what to do, then the evidence, folded but complete. It shows the
@@ -42,7 +43,8 @@ export function ItemView({
 }) {
   const answer = itemAnswer(snapshot);
   const placed = resultsByWeight(snapshot);
-  const [lead, ...others] = placed;
+  const [lead] = placed;
+  const several = snapshot.specimens.length > 1;
   const photo = snapshot.photos[0];
   return (
     <article>
@@ -101,11 +103,9 @@ export function ItemView({
             ))}
           </ul>
         </Entry>
-        {others.length > 0 ? (
-          <Entry title="The other results" id="parts" aside={counted(others.length, "result")}>
-            {others.map((each) => (
-              <ResultBlock key={evidenceId(each)} placed={each} />
-            ))}
+        {placed.length > 1 ? (
+          <Entry title="Every result" id="parts" aside={counted(placed.length, "result")}>
+            <ResultList placed={placed} several={several} />
           </Entry>
         ) : null}
         <Entry title="What it does not tell" id="cautions">
@@ -137,7 +137,7 @@ export function ItemView({
         </Entry>
         {placed.length > 0 ? (
           <Entry title="The evidence" id="evidence" aside="Open what you want to see">
-            <Evidence placed={placed} files={snapshot.files} />
+            <Evidence placed={placed} files={snapshot.files} several={several} />
           </Entry>
         ) : null}
         <Entry title="Who, when and with what" id="provenance">

@@ -10,19 +10,36 @@ import styles from "./item-view.module.css";
 
 /** The id of a result's evidence, so that the block above can lead to it. */
 export const evidenceId = ({ part, result }: PlacedResult): string =>
-  `evidence-${part.id}-${result.element}-${result.quantity}`.replace(/[^A-Za-z0-9-]/g, "-");
+  `evidence-${part.id}-${result.element}-${result.quantity}-${result.inputsDigest.slice(0, 8)}`.replace(
+    /[^A-Za-z0-9-]/g,
+    "-",
+  );
 
 /** One part and element: its number, the strip, and how it stands to each limit that can be compared. */
 export function ResultBlock({ placed }: { placed: PlacedResult }) {
   const { part, result } = placed;
-  const compared = result.decisions.filter((d) => d.applies !== "other-quantity");
-  const others = result.decisions.length - compared.length;
-  const verdict = verdictOf(placed);
+  const others = result.decisions.filter((d) => d.applies === "other-quantity").length;
   return (
     <section className={styles.result}>
       <h3>
         {elementTitle(result.element)} in {part.name}
       </h3>
+      <Standing placed={placed} />
+      <p className="small no-print">
+        <a href={`#${evidenceId(placed)}`}>Readings and method</a>
+        {otherLimits(others)}
+      </p>
+    </section>
+  );
+}
+
+/** The number, the strip and the verdicts, without a heading. */
+export function Standing({ placed }: { placed: PlacedResult }) {
+  const { result } = placed;
+  const compared = result.decisions.filter((d) => d.applies !== "other-quantity");
+  const verdict = verdictOf(placed);
+  return (
+    <>
       <p className={styles.number}>{resultText(result)}</p>
       <IntervalStrip input={stripFigure(result)} sentence={stripSentence(result)} axisNote={axisNote(result.unit)} />
       <ul className={styles.verdicts}>
@@ -39,10 +56,6 @@ export function ResultBlock({ placed }: { placed: PlacedResult }) {
           </li>
         ) : null}
       </ul>
-      <p className="small no-print">
-        <a href={`#${evidenceId(placed)}`}>Readings and method</a>
-        {otherLimits(others)}
-      </p>
-    </section>
+    </>
   );
 }
