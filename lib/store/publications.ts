@@ -62,9 +62,17 @@ export type ReviewRecord = {
 
 export async function addReview(
   tx: Db,
-  input: { itemId: string; reviewerId: string; decision: "approved" | "sent-back"; note: string; inputsDigest: string },
+  input: {
+    itemId: string;
+    reviewerId: string;
+    decision: "approved" | "sent-back";
+    note: string;
+    inputsDigest: string;
+    at: Date;
+  },
 ): Promise<void> {
-  await tx.review.create({ data: input });
+  const { at, ...review } = input;
+  await tx.review.create({ data: { ...review, createdAt: at } });
 }
 
 export async function reviewsOf(db: Db, itemId: string): Promise<ReviewRecord[]> {

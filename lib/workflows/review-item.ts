@@ -47,7 +47,7 @@ export async function reviewItemWorkflow(
       return refused({ code: "stale-draft", found: shownDigest.slice(0, 12), allowed: inputsDigest.slice(0, 12) });
     if (decision === "sent-back" && note.length < 8)
       return refused({ code: "reason-missing", where: { field: "note" } });
-    await addReview(tx, { itemId, reviewerId: permitted.value.id, decision, note, inputsDigest });
+    await addReview(tx, { itemId, reviewerId: permitted.value.id, decision, note, inputsDigest, at: context.clock() });
     const state: ItemState = decision === "approved" ? "approved" : "draft";
     await setItemState(tx, itemId, state);
     return done(state);

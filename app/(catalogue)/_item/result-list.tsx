@@ -1,9 +1,9 @@
-import { DataTable } from "@/app/_components/data-table.tsx";
 import { Verdict } from "@/app/_components/verdict.tsx";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
 import { groupDigits, listed, resultText } from "@/lib/wording/formats.ts";
 import { verdictText } from "@/lib/wording/verdicts.ts";
+import styles from "./item-view.module.css";
 import { partTitle, samePart } from "./part-title.ts";
 import { evidenceId } from "./result-block.tsx";
 
@@ -16,29 +16,25 @@ export function ResultList({ placed, several }: { placed: PlacedResult[]; severa
     const unseen = mine.filter((p) => p.result.state === "not-detected");
     const title = partTitle(part, several);
     return (
-      <div key={`${part.specimen.id} ${part.part.id}`}>
+      <section key={`${part.specimen.id} ${part.part.id}`} className={styles.result}>
         <h3>{title}</h3>
         {found.length > 0 ? (
-          <DataTable
-            caption={`Found in ${title}`}
-            hideCaption
-            rows={found}
-            rowKey={evidenceId}
-            columns={[
-              {
-                key: "element",
-                head: "Element",
-                cell: (p) => <a href={`#${evidenceId(p)}`}>{elementTitle(p.result.element)}</a>,
-              },
-              { key: "result", head: "Result", cell: (p) => resultText(p.result), nowrap: true },
-              { key: "verdict", head: "Beside the limit", roomy: true, cell: (p) => <Beside placed={p} /> },
-            ]}
-          />
+          <ul className={styles.found}>
+            {found.map((each) => (
+              <li key={evidenceId(each)}>
+                <p>
+                  <a href={`#${evidenceId(each)}`}>{elementTitle(each.result.element)}</a>{" "}
+                  <span className={styles.amount}>{resultText(each.result)}</span>
+                </p>
+                <Beside placed={each} />
+              </li>
+            ))}
+          </ul>
         ) : null}
         {unseen.length > 0 ? (
           <p>Not detected: {listed(unseen.map((p) => `${elementTitle(p.result.element)}${bound(p)}`))}.</p>
         ) : null}
-      </div>
+      </section>
     );
   });
 }
@@ -48,6 +44,6 @@ const bound = ({ result }: PlacedResult): string =>
 
 function Beside({ placed }: { placed: PlacedResult }) {
   const { decision, result } = placed;
-  if (!decision) return <>no limit to compare</>;
+  if (!decision) return <p className="soft">no limit to compare</p>;
   return <Verdict verdict={decision.verdict} words={verdictText(decision, result)} />;
 }
