@@ -40,6 +40,7 @@ export const workflowProblems: ProblemWords = {
     `${placeOf(p)}this is too large${p.found ? ` (${p.found})` : ""}.${allowedText(p)} Nothing was stored.`,
   "file-unreadable": (p) =>
     `${placeOf(p)}the file could not be read as a table.${foundText(p)}${allowedText(p)} Nothing was stored.`,
+  "column-needs-element": (p) => `${placeOf(p)}say which element these figures are of, by its symbol, such as Pb.`,
   "hand-empty": () => "The sheet is empty. Type at least one reading.",
   "file-missing": () => "Choose a file first.",
   "photo-unreadable": (p) =>

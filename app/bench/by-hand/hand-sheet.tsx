@@ -172,7 +172,7 @@ export function HandSheet({
         >
           <thead>
             <tr>
-              <th scope="col">Line</th>
+              <th scope="col">Row</th>
               {columns.map((column, at) => (
                 <th key={column.key} scope="col">
                   {heads[at]}
@@ -201,7 +201,7 @@ export function HandSheet({
           {pending ? "Working …" : `Keep ${counted(filled, "reading")}`}
         </Button>
         <Button kind="quiet" onClick={() => setRows((before) => [...before, ...blankRows(5)])}>
-          Five more lines
+          Five more rows
         </Button>
       </Actions>
     </>

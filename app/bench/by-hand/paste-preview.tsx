@@ -43,7 +43,7 @@ export function PastePreview({
       <h2 id="paste-title">Before it goes in</h2>
       <p>
         {counted(landing.rows, "row")} and {counted(landing.columns.length, "column")} go to{" "}
-        {first === last ? `line ${first}` : `lines ${first} to ${last}`}:{" "}
+        {first === last ? `row ${first}` : `rows ${first} to ${last}`}:{" "}
         {listed(landing.columns.map(headOf)) || "no column"}.
         {landing.leftOut > 0
           ? ` ${counted(landing.leftOut, "column has", "columns have")} no place and would be left out.`
@@ -56,7 +56,7 @@ export function PastePreview({
         <table className={styles.table}>
           <thead>
             <tr>
-              <th scope="col">Line</th>
+              <th scope="col">Row</th>
               {landing.columns.map((column) => (
                 <th key={column.key} scope="col">
                   {headOf(column)}

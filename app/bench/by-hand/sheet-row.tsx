@@ -42,7 +42,7 @@ export const SheetRow = memo(function SheetRow({
             data-row={index}
             data-column={at}
             className={`${styles.cell} ${widthOf[column.kind] ?? ""}`}
-            aria-label={`${heads[at]}, line ${index + 1}`}
+            aria-label={`${heads[at]}, row ${index + 1}`}
             aria-invalid={wrongHeads.includes(heads[at] ?? "") ? true : undefined}
             inputMode={column.kind === "seconds" ? "decimal" : undefined}
             autoComplete="off"
