@@ -2,7 +2,12 @@ import { describe, expect, it } from "vitest";
 import { guardBand } from "@/lib/limits/guard-band.ts";
 import { censoredNormal } from "@/lib/statistics/censored-normal.ts";
 import { combine } from "@/lib/statistics/combine.ts";
+import { countingLimits } from "@/lib/statistics/counting-limits.ts";
+import { kaplanMeier } from "@/lib/statistics/kaplan-meier.ts";
+import { methodDetectionLimit } from "@/lib/statistics/method-detection-limit.ts";
 import { moments } from "@/lib/statistics/moments.ts";
+import { regressionOnOrderStatistics } from "@/lib/statistics/regression-on-order-statistics.ts";
+import { threeAndTenSigma } from "@/lib/statistics/three-and-ten-sigma.ts";
 import { printed, printedList } from "./printed.ts";
 
 /** "<5 12.1 …" as values and flags. */
@@ -29,9 +34,50 @@ describe("Detection", () => {
     printedList("exact constants", [z * z, z * Math.SQRT2, 2 * z * Math.SQRT2], "2.705543 2.326174 4.6523486");
   });
   it("Currie 1968: B = 40 counts, L_D = 32.1", () => {
-    const z = guardBand({ risk: 0.05, u: 1 });
-    const critical = guardBand({ risk: 0.05, u: combine([{ u: Math.sqrt(40) }, { u: Math.sqrt(40) }]).u });
-    printed("L_D", z * z + 2 * critical, "32.1");
+    printed("L_D", countingLimits({ background: 40 }).detection, "32.1");
+  });
+  it("Currie 1968, Tables I and II: paired blank of 0, 10, 100 and 1000 counts, recomputed from the rounded constants", () => {
+    const rows = [0, 10, 100, 1000].map((background) => countingLimits({ background }));
+    // The first figures of each pair come from 2.33 and 2.71 + 4.65 √B: good to the three digits of those constants.
+    for (const [i, [critical, detection, determination]] of [
+      [0, 2.71, 100],
+      [7.368, 17.415, 117.082],
+      [23.3, 49.21, 200],
+      [73.681, 149.756, 500],
+    ].entries()) {
+      const row = rows[i] as (typeof rows)[number];
+      expect(Math.abs(row.critical - (critical as number))).toBeLessThanOrEqual(0.002 * (critical as number));
+      expect(Math.abs(row.detection - (detection as number))).toBeLessThanOrEqual(0.002 * (detection as number));
+      expect(row.determination).toBeCloseTo(determination as number, 3);
+    }
+    printed("exact L_C, B = 100", rows[2]?.critical, "23.262");
+  });
+  it("Currie 1968, Table II: well-known blank of 100 counts, L_C 16.449, L_D 35.61 (with the rounded 2.71 + 3.29 √B), L_Q 161.803", () => {
+    const { critical, detection, determination } = countingLimits({ background: 100, backgroundTime: Infinity });
+    printed("L_C", critical, "16.449");
+    printed("L_D", detection, "35.61", 1);
+    printed("L_Q", determination, "161.803");
+  });
+  it("Currie 1968, Table II: known blank, L_C = 1.64 √B, L_D = 2.71 + 3.29 √B, L_Q = 50{1 + √(1 + B/25)} at many counts", () => {
+    const { critical, detection, determination } = countingLimits({ background: 1e6, backgroundTime: Infinity });
+    printed("L_C/√B", critical / 1000, "1.64");
+    printed("(L_D − 2.71)/√B", (detection - 2.71) / 1000, "3.29");
+    expect(determination).toBeCloseTo(50 * (1 + Math.sqrt(1 + 1e6 / 25)), 8);
+  });
+  it("40 CFR 136 Appendix B, Revision 2: MDL of seven to eleven spiked samples is the printed t times s [t table from memory]", () => {
+    for (const [n, t] of [
+      [7, "3.143"],
+      [8, "2.998"],
+      [9, "2.896"],
+      [10, "2.821"],
+      [11, "2.764"],
+    ] as const) {
+      const spiked = Array.from({ length: n }, (_, i) => 5 + ((i * i) % 7) / 10);
+      printed(`n = ${n}`, methodDetectionLimit(spiked).limit / moments(spiked).sd, t);
+    }
+  });
+  it("IUPAC; ACS 1983: LOD = mean + 3 s, LOQ = mean + 10 s [from memory; blanks invented: 1, 2, 3 have mean 2 and s 1]", () => {
+    expect(threeAndTenSigma([1, 2, 3])).toEqual({ mean: 2, sd: 1, detection: 5, quantification: 12 });
   });
   it("Currie 1968: well-known blank, L_C = 1.64 √B, L_D = 2.71 + 3.29 √B; B = 100 gives 16.449 and 35.61", () => {
     const critical = guardBand({ risk: 0.05, u: 10 });
@@ -65,6 +111,20 @@ describe("Non-detects", () => {
     printedList("ln x, recomputed", [mean, sd], "-0.252829 0.626948");
   });
 
+  it("Helsel chapter 6: arsenic in Manoa Stream, robust ROS mean 0.972, SD 0.718, median 0.700 [from memory]", () => {
+    const { values, censored } = parsed(oahu);
+    const { mean, sd, median } = regressionOnOrderStatistics(values, censored);
+    printedList("ROS", [mean, sd, median], "0.972 0.718 0.700");
+    printedList("recomputed", [mean, sd], "0.972463 0.718012");
+  });
+  it("Helsel chapter 6: arsenic in Manoa Stream, Kaplan–Meier mean 0.949, median 0.700 [from memory]", () => {
+    const { values, censored } = parsed(oahu);
+    const { mean, sd, median } = kaplanMeier(values, censored);
+    printedList("KM", [mean, median], "0.949 0.700");
+    // Not 0.807, which some summaries print and which is not the SD of the estimated distribution.
+    printedList("recomputed", [mean, sd], "0.948958 0.713016");
+  });
+
   const manganese =
     "<5 12.1 16.9 21.6 <2 <5 7.7 53.6 9.5 45.9 <5 5.3 12.6 106.3 34.5 6.3 11.9 10 <2 77.2 17.9 22.7 3.3 8.4 <2";
   it("US EPA 530/R-09-007 (2009), Example 15-1, as in the EnvStats manual: manganese, ln x MLE 2.215905, 1.356291", () => {
@@ -75,6 +135,28 @@ describe("Non-detects", () => {
   it("US EPA 530/R-09-007, Example 15-1: profile interval of the mean of ln x, 1.595062 to 2.771197", () => {
     const { profile } = estimate(manganese, true);
     printedList("profile", profile, "1.595062 2.771197");
+  });
+
+  it("US EPA 530/R-09-007, Example 15-1, as in the EnvStats manual: ROS line 2.293742, 1.283635; robust ROS of ln x 2.298656, 1.238104 (a = 0.375), 2.277175, 1.261431 (a = 0)", () => {
+    const { values, censored } = parsed(manganese);
+    const ofLogs = (plottingConstant: number) => {
+      const r = regressionOnOrderStatistics(values, censored, { plottingConstant });
+      if (r.status !== "ok") throw new Error(r.status);
+      const { mean, sd } = moments(r.filled.map(Math.log));
+      return { r, mean, sd };
+    };
+    const blom = ofLogs(0.375);
+    printedList("line", [blom.r.intercept, blom.r.slope], "2.293742 1.283635");
+    printedList("robust, a = 0.375", [blom.mean, blom.sd], "2.298656 1.238104");
+    const weibull = ofLogs(0);
+    printedList("robust, a = 0", [weibull.mean, weibull.sd], "2.277175 1.261431");
+    printedList("recomputed", [weibull.mean, weibull.sd], "2.27717500 1.26143064");
+  });
+  it("US EPA 530/R-09-007, Example 15-1: Kaplan–Meier of ln x about 2.31, 1.18 [from memory], the rest of the mass at ln 2", () => {
+    const { values, censored } = parsed(manganese);
+    const { mean, sd } = kaplanMeier(values.map(Math.log), censored);
+    printedList("KM", [mean, sd], "2.31 1.18");
+    printedList("recomputed", [mean, sd], "2.30928896 1.18161015");
   });
 
   const sulfate =
