@@ -1,13 +1,15 @@
 import type { Metadata } from "next";
-import { ButtonLink } from "@/app/_components/button.tsx";
+import { Button, ButtonLink } from "@/app/_components/button.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
+import { TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { listComponents } from "@/lib/store/items.ts";
 import { countReadings, listReadings } from "@/lib/store/readings.ts";
 import { BenchTabs } from "../bench-tabs.tsx";
 import { listedReading } from "./listed-reading.ts";
+import styles from "./reading-list.module.css";
 import { ReadingList } from "./reading-list.tsx";
 
 export const metadata: Metadata = { title: "Unassigned readings" };
@@ -36,10 +38,17 @@ export default async function ReadingsPage({
         </p>
       </PageHead>
       <BenchTabs current={paths.benchReadings()} />
-      <form method="get" action={paths.benchReadings()}>
+      <form method="get" action={paths.benchReadings()} className={styles.range}>
         {file ? <input type="hidden" name="file" value={file} /> : null}
-        <label htmlFor="find">Only those with these letters in sample, spot, note or number </label>
-        <input id="find" name="find" type="search" defaultValue={find ?? ""} /> <button type="submit">Show</button>
+        <TextField
+          name="find"
+          label="Only those with these letters"
+          hint="Looked for in sample, spot, note and number"
+          type="search"
+          width={20}
+          defaultValue={find ?? ""}
+        />
+        <Button type="submit">Show</Button>
       </form>
       {readings.length === 0 ? (
         <EmptyState title={find ? "Nothing with these letters" : "Every reading has its part"}>
