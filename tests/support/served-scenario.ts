@@ -26,6 +26,7 @@ const freePort = (): Promise<number> =>
 /** Serves the built product over the scenario in a folder of its own, as `npm run demo` does. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const port = await freePort();
+  const base = `http://localhost:${port}`;
   const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
   const env = {
     ...process.env,
@@ -34,6 +35,8 @@ export default async function setup(project: TestProject): Promise<() => Promise
     NODE_ENV: "production" as const,
     NEXT_TELEMETRY_DISABLED: "1",
     STYLE_PAGE: "1",
+    // The test runner sets one of its own.
+    BASE_URL: base,
   };
   run(process.execPath, [join(root, "commands", "migrate.mjs"), join(dataDir, "registry.db")], env);
   const printed = run(process.execPath, [bin("tsx/dist/cli.mjs"), join("commands", "load-scenario.ts")], env);
@@ -49,7 +52,6 @@ export default async function setup(project: TestProject): Promise<() => Promise
     stdio: "pipe",
   });
   server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
-  const base = `http://localhost:${port}`;
   await answering(`${base}/healthz`);
   project.provide("base", base);
   project.provide("passwords", passwords as Record<string, string>);
