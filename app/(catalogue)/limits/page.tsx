@@ -7,15 +7,16 @@ import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { SelectField } from "@/app/_components/field.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
-import { isInForce } from "@/lib/limits/limits-in-force.ts";
-import { listLimits, type PublicLimit } from "@/lib/limits/list-limits.ts";
+import { historyOf, isInForce } from "@/lib/limits/limits-in-force.ts";
+import { listLimits, type PublicLimit, publicLimit } from "@/lib/limits/list-limits.ts";
 import { systemClock } from "@/lib/platform/clock.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { limitsPage } from "@/lib/wording/catalogue.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
 import { counted } from "@/lib/wording/formats.ts";
 import { labelOf, quantityLabels } from "@/lib/wording/labels.ts";
-import { limitNumber, limitPeriod } from "@/lib/wording/limit-words.ts";
+import { historyLine, limitPeriodInFull } from "@/lib/wording/limit-timeline.ts";
+import { limitNumber } from "@/lib/wording/limit-words.ts";
 import { checkedText } from "@/lib/wording/verdicts.ts";
 import styles from "./limits.module.css";
 
@@ -60,7 +61,7 @@ export default async function LimitsPage({ searchParams }: Props) {
             <Entry key={place} title={place} aside={counted(rows.length, "limit")}>
               <div>
                 <Disclosure summary={`${counted(rows.length, "limit")}, ${place}`} open={places.length === 1}>
-                  <LimitsTable place={place} rows={rows} />
+                  <LimitsTable place={place} rows={rows} today={today} />
                 </Disclosure>
               </div>
             </Entry>
@@ -71,7 +72,13 @@ export default async function LimitsPage({ searchParams }: Props) {
   );
 }
 
-function LimitsTable({ place, rows }: { place: string; rows: PublicLimit[] }) {
+/** The numbers before and after this one, where there are any. */
+function History({ limit }: { limit: PublicLimit }) {
+  const line = historyLine(limit, historyOf(limit.family).map(publicLimit));
+  return line === null ? null : <span className={styles.scope}>{line}</span>;
+}
+
+function LimitsTable({ place, rows, today }: { place: string; rows: PublicLimit[]; today: string }) {
   return (
     <DataTable
       caption={`Limits: ${place}`}
@@ -92,7 +99,17 @@ function LimitsTable({ place, rows }: { place: string; rows: PublicLimit[] }) {
         { key: "element", head: "For", cell: (limit) => limit.substances.join(limit.sum ? " + " : ", ") },
         { key: "value", head: "Number", numeric: true, cell: (limit) => limitNumber(limit) },
         { key: "quantity", head: "What it is about", cell: (limit) => labelOf(quantityLabels, limit.quantity) },
-        { key: "period", head: "In force", cell: (limit) => limitPeriod(limit) },
+        {
+          key: "period",
+          head: "In force",
+          roomy: true,
+          cell: (limit) => (
+            <>
+              {limitPeriodInFull(limit, today)}
+              <History limit={limit} />
+            </>
+          ),
+        },
         { key: "checked", head: "Checked", cell: (limit) => checkedText[limit.checked] },
       ]}
     />

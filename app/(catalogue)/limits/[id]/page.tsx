@@ -1,16 +1,20 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { connection } from "next/server";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import { findLimit, historyOf } from "@/lib/limits/limits-in-force.ts";
 import { publicLimit } from "@/lib/limits/list-limits.ts";
+import { systemClock } from "@/lib/platform/clock.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { limitsPage } from "@/lib/wording/catalogue.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
-import { listed, plainDate } from "@/lib/wording/formats.ts";
+import { listed } from "@/lib/wording/formats.ts";
 import { labelOf, quantityLabels } from "@/lib/wording/labels.ts";
-import { failsText, limitNumber, limitPeriod, natureWords } from "@/lib/wording/limit-words.ts";
+import { limitPeriodInFull, timelineWords } from "@/lib/wording/limit-timeline.ts";
+import { failsText, limitNumber, natureWords } from "@/lib/wording/limit-words.ts";
 import { checkedText } from "@/lib/wording/verdicts.ts";
+import { HistoryFigure } from "./history-figure.tsx";
 
 type Props = { params: Promise<{ id: string }> };
 
@@ -26,9 +30,11 @@ export async function generateMetadata(props: Props): Promise<Metadata> {
 
 /** One limit: the number, what it covers and does not, its dates, its source and how far that was checked. */
 export default async function LimitPage(props: Props) {
+  await connection();
   const limit = await load(props);
   if (!limit) notFound();
-  const family = historyOf(limit.family);
+  const family = historyOf(limit.family).map(publicLimit);
+  const today = systemClock().toISOString().slice(0, 10);
   return (
     <div className="flow">
       <PageHead
@@ -51,11 +57,7 @@ export default async function LimitPage(props: Props) {
           { name: "The rule", value: limit.rule },
           { name: "What must be held against it", value: limit.statistic },
           { name: "What it covers", value: limit.scope },
-          { name: "In force", value: limitPeriod(limit) },
-          {
-            name: "Compliance asked from",
-            value: limit.complianceFrom === null ? null : plainDate(limit.complianceFrom),
-          },
+          { name: "In force", value: limitPeriodInFull(limit, today) },
           { name: "Kind of rule", value: natureWords[limit.nature] },
           { name: "Source", value: limit.citation },
           { name: "How far we checked it", value: `${checkedText[limit.checked]}. ${limit.checkedNote}` },
@@ -63,26 +65,11 @@ export default async function LimitPage(props: Props) {
           { name: "Name in the data", value: <code>{limit.id}</code> },
         ]}
       />
-      {family.length > 1 ? (
-        <>
-          <h2>The same limit over time</h2>
-          <ol>
-            {family.map((row) => (
-              <li key={row.id}>
-                {row.id === limit.id ? (
-                  <strong>
-                    {limitNumber(row)}, {limitPeriod(publicLimit(row))} (this one)
-                  </strong>
-                ) : (
-                  <a href={paths.limit(row.id)}>
-                    {limitNumber(row)}, {limitPeriod(publicLimit(row))}
-                  </a>
-                )}
-              </li>
-            ))}
-          </ol>
-        </>
-      ) : null}
+      <section className="flow">
+        <h2>{timelineWords.heading}</h2>
+        <HistoryFigure family={family} here={limit.id} today={today} />
+        {family.length === 1 ? <p>{timelineWords.alone}</p> : null}
+      </section>
       <p className="soft">{limitsPage.caution}</p>
     </div>
   );
