@@ -1,18 +1,5 @@
-import { Decimal } from "decimal.js";
+import { plainText, readDigits, type Ties, unitsOfPlace } from "./decimal-digits.ts";
 import { DomainError } from "./domain-error.ts";
-
-/** Enough digits that scaling by a power of ten is exact for every number accepted here. */
-const Exact = Decimal.clone({ precision: 1200, toExpNeg: -9e15, toExpPos: 9e15 });
-const decimalText = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d{1,4})?$/;
-
-const exact = (name: string, given: string | number): Decimal => {
-  const text = String(given).trim();
-  if (!decimalText.test(text)) throw new DomainError("not-a-decimal", `${name} must be a decimal number`, given);
-  const number = new Exact(text);
-  if (text.length > 400 || Math.abs(number.e) > 400)
-    throw new DomainError("out-of-range", `${name} has more digits than can be printed`, given);
-  return number;
-};
 
 /**
  * Rounds an expanded or standard uncertainty to `digits` significant digits, and the value to the same decimal place.
@@ -31,21 +18,21 @@ const exact = (name: string, given: string | number): Decimal => {
 export const roundToUncertainty = (
   value: string | number,
   U: string | number,
-  options: { digits?: number; ties?: "half-even" | "half-up" } = {},
+  options: { digits?: number; ties?: Ties } = {},
 ): { value: string; U: string } => {
   const { digits = 2, ties = "half-even" } = options;
   if (!Number.isInteger(digits) || digits < 1 || digits > 15)
     throw new DomainError("bad-digits", "digits must be a whole number from 1 to 15", digits);
   if (ties !== "half-even" && ties !== "half-up")
     throw new DomainError("bad-ties", 'ties must be "half-even" or "half-up"', ties);
-  const rule = ties === "half-even" ? Decimal.ROUND_HALF_EVEN : Decimal.ROUND_HALF_UP;
-  const x = exact("value", value);
-  const u = exact("U", U);
-  if (u.lte(0)) throw new DomainError("not-positive", "U must be greater than zero", U);
-  const rounded = u.toSignificantDigits(digits, rule);
-  const place = rounded.e - digits + 1; // power of ten of the last digit kept, after any carry
-  const unit = new Exact(10).pow(place);
-  const matched = x.div(unit).toDecimalPlaces(0, rule).times(unit);
-  const decimals = Math.max(0, -place);
-  return { value: (matched.isZero() ? matched.abs() : matched).toFixed(decimals), U: rounded.toFixed(decimals) };
+  const x = readDigits("value", value);
+  const u = readDigits("U", U);
+  if (u.negative || u.digits === "") throw new DomainError("not-positive", "U must be greater than zero", U);
+  const last = u.digits.length + u.power - digits; // power of ten of the last digit kept
+  const kept = unitsOfPlace(u, last, ties);
+  const carried = kept.length > digits; // 99.5 → 100: one digit more than asked for, and that one a zero
+  const place = carried ? last + 1 : last;
+  const units = unitsOfPlace(x, place, ties);
+  const sign = x.negative && units !== "" ? "-" : "";
+  return { value: sign + plainText(units, place), U: plainText(carried ? kept.slice(0, -1) : kept, place) };
 };

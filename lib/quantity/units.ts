@@ -148,15 +148,34 @@ const sizeOf = (unit: Unit): Decimal => {
   const [, numerator, denominator] = unitTable[unit] as readonly [Dimension, string, string?];
   return new Exact(numerator).div(denominator ?? "1");
 };
-const factors = new Map<string, Decimal>();
-const factor = (from: Unit, to: Unit): Decimal => {
+
+type Conversion = (value: number) => number;
+
+const conversionBetween = (source: Unit, target: Unit): Conversion => {
+  if (dimensionOf(source) !== dimensionOf(target))
+    throw new DomainError("dimension-mismatch", "the units measure different things", [source, target]);
+  const ratio = sizeOf(source).div(sizeOf(target));
+  const exactly: Conversion = (value) => new Exact(value).times(ratio).toNumber();
+  const power = ratio.e;
+  if (!ratio.eq(new Exact(10).pow(power))) return exactly;
+  if (power === 0) return (value) => value;
+  // A power of ten only moves the point of the written number: as exact, and without a division.
+  return (value) => {
+    const text = String(value);
+    return text.includes("e") ? exactly(value) : Number(`${text}e${power}`);
+  };
+};
+
+/** Conversions met so far, by the spellings they were asked for in; emptied before a hostile file could fill it. */
+const conversions = new Map<string, Conversion>();
+const conversion = (from: string, to: string): Conversion => {
   const key = `${from}>${to}`;
-  let ratio = factors.get(key);
-  if (ratio === undefined) {
-    ratio = sizeOf(from).div(sizeOf(to));
-    factors.set(key, ratio);
-  }
-  return ratio;
+  const met = conversions.get(key);
+  if (met !== undefined) return met;
+  const found = conversionBetween(known(from), known(to));
+  if (conversions.size >= 1000) conversions.clear();
+  conversions.set(key, found);
+  return found;
 };
 
 /**
@@ -167,13 +186,10 @@ const factor = (from: Unit, to: Unit): Decimal => {
  * @example convert(0.25, "%", "ppm") // 2500
  */
 export const convert = (value: number, from: string, to: string): number => {
-  const source = known(from);
-  const target = known(to);
-  if (dimensionOf(source) !== dimensionOf(target))
-    throw new DomainError("dimension-mismatch", "the units measure different things", [source, target]);
+  const convertOne = conversion(from, to);
   if (typeof value !== "number" || !Number.isFinite(value))
     throw new DomainError("not-finite", "a value must be a finite number", value);
-  return source === target ? value : new Exact(value).times(factor(source, target)).toNumber();
+  return convertOne(value);
 };
 
 /** A kind may be written in any unit of its canonical unit's dimension. */

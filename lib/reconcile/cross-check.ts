@@ -1,7 +1,7 @@
 import { algorithmA } from "../statistics/algorithm-a.ts";
 import { generalizedEsd } from "../statistics/generalized-esd.ts";
 import { medianMad } from "../statistics/median-mad.ts";
-import { randomEffects } from "../statistics/random-effects.ts";
+import { pauleMandelMean } from "../statistics/random-effects.ts";
 import { compareNames } from "./canonical-order.ts";
 import { plainMean, type Spot } from "./spots.ts";
 import type { ReconcileResult } from "./types.ts";
@@ -31,23 +31,30 @@ export function crossCheck(spots: readonly Spot[]): ReconcileResult["crossCheck"
     median,
     scaledMad: scaled,
     algorithmA: x.length >= fewestForRobust ? algorithmA(x).mean : null,
-    leaveOneOut: leaveOneOut(sorted),
+    leaveOneOut: leaveOneOut(sorted, x),
     candidates: [...new Set([...unusualSpots(sorted, x), ...unusualShots(sorted)])].sort(compareNames),
   };
 }
 
-function leaveOneOut(spots: readonly Spot[]): [number, number] | null {
+function leaveOneOut(spots: readonly Spot[], x: readonly number[]): [number, number] | null {
   if (spots.length < 2) return null;
-  const means = spots.map((_, left) => meanOf(spots.filter((_, index) => index !== left)));
-  return [Math.min(...means), Math.max(...means)];
+  const u = spots.flatMap((spot) => (spot.u === null ? [] : [spot.u]));
+  const known = u.length === x.length;
+  let [low, high] = [Infinity, -Infinity];
+  for (let left = 0; left < x.length; left++) {
+    const others = without(x, left);
+    const mean = known && others.length > 1 ? pauleMandelMean(others, without(u, left)) : plainMean(others, 0).value;
+    low = Math.min(low, mean);
+    high = Math.max(high, mean);
+  }
+  return [low, high];
 }
 
-function meanOf(spots: readonly Spot[]): number {
-  const x = spots.map((spot) => spot.value ?? 0);
-  const u = spots.flatMap((spot) => (spot.u === null ? [] : [spot.u]));
-  if (x.length === 1 || u.length < x.length) return plainMean(x, 0).value;
-  return randomEffects(x, u, { tau2: "PM", interval: "HK-adhoc" }).mean;
-}
+const without = (list: readonly number[], left: number): number[] => {
+  const others = list.slice(0, left);
+  for (let i = left + 1; i < list.length; i++) others.push(list[i]!);
+  return others;
+};
 
 function unusualSpots(spots: readonly Spot[], x: readonly number[]): string[] {
   if (x.length < fewestForRobust || x.every((one) => one === x[0])) return [];

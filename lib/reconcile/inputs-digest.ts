@@ -3,19 +3,42 @@ import type { Policy, ReconcileInput } from "./types.ts";
 
 /**
  * Canonical JSON of plain data (RFC 8785): keys in code-unit order, numbers and strings as ECMAScript writes them, which is what
- * the RFC asks for. The built-in writer does the rest, so this stays fast enough for every result; a test holds it to
- * the `canonicalize` package. Good for objects without integer-like keys, which the inputs here never have.
+ * the RFC asks for. What JSON cannot hold is treated as `JSON.stringify` treats it. Every result is digested, so this is
+ * written for speed; a test holds it to the `canonicalize` package.
  */
-export const canonicalText = (value: unknown): string => JSON.stringify(withSortedKeys(value));
-
-function withSortedKeys(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(withSortedKeys);
-  if (typeof value !== "object" || value === null) return value;
+export function canonicalText(value: unknown): string {
+  if (typeof value === "string") return quoted(value);
+  if (typeof value === "number") return Number.isFinite(value) ? String(value) : "null";
+  if (value === null || typeof value !== "object") return value === true ? "true" : value === false ? "false" : "null";
+  let text = "";
+  if (Array.isArray(value)) {
+    for (const entry of value) text += (text === "" ? "" : ",") + canonicalText(entry);
+    return `[${text}]`;
+  }
   const source = value as Record<string, unknown>;
-  const sorted: Record<string, unknown> = {};
-  for (const key of Object.keys(source).sort()) sorted[key] = withSortedKeys(source[key]);
-  return sorted;
+  for (const { key, quotedKey } of inOrder(Object.keys(source))) {
+    const entry = source[key];
+    if (entry !== undefined) text += (text === "" ? quotedKey : `,${quotedKey}`) + canonicalText(entry);
+  }
+  return `{${text}}`;
 }
+
+type Key = { key: string; quotedKey: string };
+
+/** The last key list of each length and its order: shots and written numbers come by the dozen with the same keys. */
+const lastOfLength: { keys: string[]; ordered: Key[] }[] = [];
+
+function inOrder(keys: string[]): Key[] {
+  const last = lastOfLength[keys.length];
+  if (last?.keys.every((key, i) => key === keys[i])) return last.ordered;
+  const ordered = keys.toSorted().map((key) => ({ key, quotedKey: `${quoted(key)}:` }));
+  lastOfLength[keys.length] = { keys, ordered };
+  return ordered;
+}
+
+/** Printable ASCII needs no escape but for the quote and the backslash; anything else is left to the built-in writer. */
+const plain = /^[ !#-[\]-~]*$/;
+const quoted = (text: string): string => (plain.test(text) ? `"${text}"` : JSON.stringify(text));
 
 const sortedBy = <T>(list: readonly T[], name: (entry: T) => string): T[] =>
   [...list].sort((a, b) => compareNames(name(a), name(b)) || compareNames(canonicalText(a), canonicalText(b)));

@@ -22,13 +22,14 @@ export function huberFixedPoint(
   rule: { clip: number; scale: number },
 ): HuberFixedPoint {
   const deviations = values.map((value) => value - start.mean);
+  const moved = new Float64Array(values.length);
   let mean = 0;
   let sd = start.sd;
   let iterations = 0;
   while (iterations < ROUND_LIMIT) {
     iterations += 1;
     const reach = rule.clip * sd;
-    const moved = deviations.map((d) => Math.min(Math.max(d, mean - reach), mean + reach));
+    for (let i = 0; i < moved.length; i++) moved[i] = Math.min(Math.max(deviations[i]!, mean - reach), mean + reach);
     const next = moments(moved);
     const nextSd = next.sd * rule.scale;
     const meanStands = Math.abs(next.mean - mean) <= STILL * Math.max(Math.abs(start.mean + next.mean), nextSd);

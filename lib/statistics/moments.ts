@@ -7,14 +7,16 @@ export type Moments = { n: number; mean: number; sumSquares: number; sd: number 
  *
  * @example moments([1, 2, 3, 4]) // { n: 4, mean: 2.5, sumSquares: 5, sd: 1.2909944487358056 }
  */
-export function moments(values: readonly number[]): Moments {
+export function moments(values: ArrayLike<number>): Moments {
   const n = values.length;
   const anchor = values[0] ?? 0;
-  const shift = values.reduce((sum, value) => sum + (value - anchor), 0) / n;
+  let sum = 0;
+  for (let i = 0; i < n; i++) sum += values[i]! - anchor;
+  const shift = sum / n;
   let remainder = 0;
   let squares = 0;
-  for (const value of values) {
-    const deviation = value - anchor - shift;
+  for (let i = 0; i < n; i++) {
+    const deviation = values[i]! - anchor - shift;
     remainder += deviation;
     squares += deviation * deviation;
   }

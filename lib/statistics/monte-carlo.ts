@@ -1,6 +1,7 @@
 import { DomainError } from "../quantity/domain-error.ts";
 import { requireLevel } from "./checks.ts";
 import { type RandomStream, randomStream } from "./random-stream.ts";
+import { splitAt } from "./split-at.ts";
 
 /**
  * What is known of an input, as a distribution.
@@ -50,44 +51,38 @@ const endsOf = (
   return [mean - half, mean + half];
 };
 
-/** A checked draw from one input. */
-const sampler = (name: string, input: MonteCarloInput, stream: RandomStream): (() => number) => {
+type Filler = (into: Float64Array) => void;
+
+/** A checked input that fills a list with draws. */
+const filler = (name: string, input: MonteCarloInput, stream: RandomStream): Filler => {
   switch (input.shape) {
     case "normal": {
       const mean = finite(`${name} mean`, input.mean);
       const sd = atLeast(`${name} sd`, input.sd, 0);
-      return () => mean + sd * stream.normal();
+      return (into) => {
+        stream.normals(into);
+        for (let i = 0; i < into.length; i++) into[i] = mean + sd * into[i]!;
+      };
     }
     case "lognormal": {
-      let mu: number;
-      let s: number;
-      if ("median" in input) {
-        mu = Math.log(above(`${name} median`, input.median));
-        s = Math.log(atLeast(`${name} gsd`, input.gsd, 1));
-      } else {
-        const mean = above(`${name} mean`, input.mean);
-        const s2 = Math.log1p((atLeast(`${name} sd`, input.sd, 0) / mean) ** 2);
-        mu = Math.log(mean) - s2 / 2;
-        s = Math.sqrt(s2);
-      }
-      return () => Math.exp(mu + s * stream.normal());
+      const [mu, s] = logParameters(name, input);
+      return (into) => {
+        stream.normals(into);
+        for (let i = 0; i < into.length; i++) into[i] = Math.exp(mu + s * into[i]!);
+      };
     }
     case "rectangular": {
       const [min, max] = endsOf(name, input, Math.sqrt(3));
-      return () => min + (max - min) * stream.uniform();
+      return (into) => {
+        stream.uniforms(into);
+        for (let i = 0; i < into.length; i++) into[i] = min + (max - min) * into[i]!;
+      };
     }
     case "triangular": {
-      const [min, max] = endsOf(name, input, Math.sqrt(6));
-      const mode = "min" in input && input.mode !== undefined ? finite(`${name} mode`, input.mode) : (min + max) / 2;
-      if (mode < min || mode > max)
-        throw new DomainError("out-of-range", `${name} mode must lie between its ends`, mode);
-      if (min === max) return () => min;
-      const split = (mode - min) / (max - min);
-      return () => {
-        const p = stream.uniform();
-        return p < split
-          ? min + Math.sqrt(p * (max - min) * (mode - min))
-          : max - Math.sqrt((1 - p) * (max - min) * (max - mode));
+      const across = triangle(name, input);
+      return (into) => {
+        stream.uniforms(into);
+        for (let i = 0; i < into.length; i++) into[i] = across(into[i]!);
       };
     }
     default:
@@ -95,17 +90,58 @@ const sampler = (name: string, input: MonteCarloInput, stream: RandomStream): ((
   }
 };
 
-/** Probabilistically symmetric and shortest coverage intervals of sorted draws: JCGM 101 7.7, clauses 7.7.2 to 7.7.4. */
-const coverageIntervals = (sorted: Float64Array, level: number) => {
-  const m = sorted.length;
+/** Mean and standard deviation of the logarithm. */
+const logParameters = (
+  name: string,
+  input: { mean: number; sd: number } | { median: number; gsd: number },
+): [number, number] => {
+  if ("median" in input) {
+    const mu = Math.log(above(`${name} median`, input.median));
+    return [mu, Math.log(atLeast(`${name} gsd`, input.gsd, 1))];
+  }
+  const mean = above(`${name} mean`, input.mean);
+  const s2 = Math.log1p((atLeast(`${name} sd`, input.sd, 0) / mean) ** 2);
+  return [Math.log(mean) - s2 / 2, Math.sqrt(s2)];
+};
+
+/** The quantile function of a triangle. */
+const triangle = (
+  name: string,
+  input: { min: number; max: number; mode?: number } | { mean: number; sd: number },
+): ((p: number) => number) => {
+  const [min, max] = endsOf(name, input, Math.sqrt(6));
+  const mode = "min" in input && input.mode !== undefined ? finite(`${name} mode`, input.mode) : (min + max) / 2;
+  if (mode < min || mode > max) throw new DomainError("out-of-range", `${name} mode must lie between its ends`, mode);
+  if (min === max) return () => min;
+  const split = (mode - min) / (max - min);
+  return (p) =>
+    p < split ? min + Math.sqrt(p * (max - min) * (mode - min)) : max - Math.sqrt((1 - p) * (max - min) * (max - mode));
+};
+
+/**
+ * Probabilistically symmetric and shortest coverage intervals: JCGM 101 7.7, clauses 7.7.2 to 7.7.4. Only the ends of the order are
+ * needed, so only they are sorted; `values` is rearranged.
+ */
+const coverageIntervals = (values: Float64Array, level: number) => {
+  const m = values.length;
   const q = Math.min(m - 1, Math.max(1, Math.round(level * m)));
   const r = Math.max(1, Math.floor((m - q + 1) / 2));
-  const symmetric: [number, number] = [sorted[r - 1]!, sorted[r + q - 1]!];
+  const fromLow = Math.max(m - q, r); // how many of the smallest values an interval can start from
+  const fromHigh = Math.min(q, r + q - 1);
+  splitAt(values, fromHigh);
+  splitAt(values.subarray(0, fromHigh), fromLow);
+  values.subarray(0, fromLow).sort();
+  values.subarray(fromHigh).sort();
+  if (fromLow >= fromHigh) values.sort();
+  const symmetric: [number, number] = [values[r - 1]!, values[r + q - 1]!];
   let start = 0;
-  for (let i = 1; i + q < m; i++) if (sorted[i + q]! - sorted[i]! < sorted[start + q]! - sorted[start]!) start = i;
-  const shortest: [number, number] = [sorted[start]!, sorted[start + q]!];
+  for (let i = 1; i + q < m; i++) if (values[i + q]! - values[i]! < values[start + q]! - values[start]!) start = i;
+  const shortest: [number, number] = [values[start]!, values[start + q]!];
   return { symmetric, shortest };
 };
+
+/** Draws of every input made at a time. Part of what a seed means: another length gives other draws. */
+const blockLength = 4096;
 
 /**
  * Propagates distributions through a model by Monte Carlo.
@@ -135,23 +171,27 @@ export const monteCarlo = <Name extends string>(
   const names = (Object.keys(inputs) as Name[]).sort();
   if (names.length === 0) throw new DomainError("empty", "a model needs at least one input", 0);
   const stream = randomStream(seed);
-  const samplers = names.map((name) => sampler(name, inputs[name], stream));
+  const fillers = names.map((name) => filler(name, inputs[name], stream));
+  const blocks = names.map(() => new Float64Array(blockLength));
   const values = new Float64Array(draws);
   const current = {} as Record<Name, number>;
-  for (let i = 0; i < draws; i++) {
-    for (let j = 0; j < names.length; j++) current[names[j]!] = samplers[j]!();
-    const value = model(current);
-    if (typeof value !== "number" || !Number.isFinite(value))
-      throw new DomainError("not-finite", "the model gave something that is not a finite number", value);
-    values[i] = value;
+  for (let from = 0; from < draws; from += blockLength) {
+    for (const [j, fill] of fillers.entries()) fill(blocks[j]!);
+    const length = Math.min(blockLength, draws - from);
+    for (let i = 0; i < length; i++) {
+      for (let j = 0; j < names.length; j++) current[names[j]!] = blocks[j]![i]!;
+      const value = model(current);
+      if (typeof value !== "number" || !Number.isFinite(value))
+        throw new DomainError("not-finite", "the model gave something that is not a finite number", value);
+      values[from + i] = value;
+    }
   }
-  values.sort();
-  // Sorted first, so that the sums do not depend on the order of drawing; two passes, so that nothing cancels.
-  const origin = values[draws >> 1]!;
+  // Two passes about one of the values, so that nothing cancels.
+  const origin = values[0]!;
   let sum = 0;
-  for (const value of values) sum += value - origin;
+  for (let i = 0; i < draws; i++) sum += values[i]! - origin;
   const shift = sum / draws;
   let squares = 0;
-  for (const value of values) squares += (value - origin - shift) ** 2;
+  for (let i = 0; i < draws; i++) squares += (values[i]! - origin - shift) ** 2;
   return { mean: origin + shift, sd: Math.sqrt(squares / (draws - 1)), ...coverageIntervals(values, level) };
 };
