@@ -12,7 +12,6 @@ import { peopleByIds } from "@/lib/store/people.ts";
 import { type ReviewRecord, registry, reviewsOf } from "@/lib/store/publications.ts";
 import { latestPublished } from "@/lib/store/published.ts";
 import { type WorkingRecord, workingItem } from "@/lib/store/working-item.ts";
-import { isDerived } from "@/lib/wording/changes.ts";
 
 /** An item as its page would be at this moment, worked out afresh; nothing of it is stored. */
 export type Draft = {
@@ -65,8 +64,15 @@ export async function loadDraft(itemId: string, now: Date): Promise<Draft | null
   };
 }
 
+/** In a result: what a person did, and what the page then states. The figures in between follow, some fifty to a reading. */
+const toldInResult = new Set(["readings", "stated", "state", "method"]);
+
 /** Days of judgement move by themselves, with every morning; they are no change that a person made. */
-const changesSince = (before: Snapshot, now: Snapshot): FieldChange[] =>
-  revisionDifference(before, now).filter(
-    (change) => !isDerived(change) && !change.place.some(({ field }) => field === "decisions" || field === "review"),
-  );
+function changesSince(before: Snapshot, now: Snapshot): FieldChange[] {
+  return revisionDifference(before, now).filter((change) => {
+    const fields = change.place.map((step) => step.field);
+    if (fields.includes("decisions") || fields[0] === "review") return false;
+    const inner = fields[fields.indexOf("results") + 1];
+    return !fields.includes("results") || inner === undefined || toldInResult.has(inner);
+  });
+}

@@ -1,17 +1,19 @@
 import type { Problem } from "../quantity/problem.ts";
 import { accessProblems } from "./access-problems.ts";
+import { fieldName } from "./form-fields.ts";
 import { readable } from "./labels.ts";
 import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
 import { publicationProblems } from "./publication-problems.ts";
 import { readingProblems } from "./reading-problems.ts";
+import { typedProblems } from "./typed-words.ts";
 import { workflowProblems } from "./workflow-problems.ts";
 
 /** A form's field that did not fit. Every form uses this one. */
 const formProblems: ProblemWords = {
   "invalid-form": (p) =>
     p.found === undefined || p.found === ""
-      ? `Please fill in ${p.where?.field ? `the field ${quoted(p.where.field)}` : "what is missing"}.${allowedText(p)}`
-      : `Please check ${p.where?.field ? `the field ${quoted(p.where.field)}` : "the form"}.${foundText(p)}${allowedText(p)}`,
+      ? `Please fill in ${p.where?.field ? `the field ${quoted(fieldName(p.where.field))}` : "what is missing"}.${allowedText(p)}`
+      : `Please check ${p.where?.field ? `the field ${quoted(fieldName(p.where.field))}` : "the form"}.${foundText(p)}${allowedText(p)}`,
 };
 
 /** Every code that has a sentence of its own, from the files of each room. */
@@ -20,6 +22,7 @@ export const problemWords: ProblemWords = {
   ...workflowProblems,
   ...publicationProblems,
   ...accessProblems,
+  ...typedProblems,
   ...formProblems,
 };
 

@@ -47,3 +47,5 @@ export function reviewDoneWords(decision: string | undefined): string | null {
   if (decision === "approved") return "Approved. The tester can publish it with your name.";
   return decision === "sent-back" ? "Sent back with your note. The tester sees it at the bench." : null;
 }
+
+export const decisionMissing = "Choose one: approve what is shown, or send it back.";

@@ -7,6 +7,7 @@ import { errorReply } from "@/app/_components/form-reply.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { formText, parseForm } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
+import { decisionMissing } from "@/lib/wording/review.ts";
 import { reviewInput, reviewItemWorkflow } from "@/lib/workflows/review-item.ts";
 
 /** The reviewer's decision, bound to what was shown when the page was made. */
@@ -16,6 +17,7 @@ export async function reviewItem(
   _: FormState,
   data: FormData,
 ): Promise<FormState> {
+  if (formText(data, "decision") === "") return { errors: [{ field: "decision", text: decisionMissing }] };
   const form = parseForm(reviewInput, {
     itemId,
     shownDigest,

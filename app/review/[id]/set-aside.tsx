@@ -22,7 +22,7 @@ export function SetAside({ readings, partNames }: { readings: StoredReading[]; p
           head: "Results as written",
           cell: (r) => r.results.map((one) => `${one.element} ${asWritten(one)} ${one.unit}`).join("; "),
         },
-        { key: "on", head: "Set aside on", cell: (r) => plainDate(r.setAside?.at ?? ""), nowrap: true },
+        { key: "on", head: "Set aside on", cell: (r) => plainDate(r.setAside?.at ?? "") },
       ]}
     />
   );

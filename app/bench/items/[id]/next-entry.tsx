@@ -120,8 +120,20 @@ function PublishForm({ draft: { record, snapshot, published }, primary }: { draf
           />
         </>
       ) : null}
-      <p className="soft">{publishPromise}</p>
     </ActionForm>
   );
-  return snapshot.review.reviewed ? form : <Disclosure summary="Publish without a review">{form}</Disclosure>;
+  const promise = <p className="soft">{publishPromise}</p>;
+  if (snapshot.review.reviewed)
+    return (
+      <>
+        {promise}
+        {form}
+      </>
+    );
+  return (
+    <Disclosure summary="Publish without a review">
+      {promise}
+      {form}
+    </Disclosure>
+  );
 }
