@@ -5,6 +5,7 @@
  */
 export const atomicWeights: Readonly<Record<string, number>> = {
   H: 1.008,
+  B: 10.81,
   C: 12.011,
   N: 14.007,
   O: 15.999,
