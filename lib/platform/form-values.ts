@@ -1,5 +1,7 @@
 import type { z } from "zod";
 import { type Outcome, type Problem, refused } from "../quantity/problem.ts";
+import { parseUnit, type Unit } from "../quantity/units.ts";
+import { parseTypedNumber, parseWrittenQuantity } from "../quantity/written-quantity.ts";
 
 /** Reads form data the way forms write it: empty text is null for optional things, ticks are booleans, lists are lists. */
 export const formText = (data: FormData, name: string): string => {
@@ -11,11 +13,21 @@ export const formTicked = (data: FormData, name: string): boolean => data.get(na
 export const formList = (data: FormData, name: string): string[] =>
   data.getAll(name).filter((v): v is string => typeof v === "string");
 
-/** A number as a person writes it, with a comma or a point for decimals; null where empty, NaN where it is none. */
+/** A number as a person writes it, with a comma or a point for decimals; null where empty, NaN where it is none or could be two. */
 export function formNumber(data: FormData, name: string): number | null {
-  const text = formText(data, name).replace(/\s/g, "").replace(",", ".");
+  const text = formText(data, name);
   if (text === "") return null;
-  return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
+  const read = parseTypedNumber(text);
+  return read.ok ? read.value.value : Number.NaN;
+}
+
+/** What a quantity field sends (its text and the unit chosen beside it), in the unit wanted; null where empty, NaN where it is none. */
+export function formQuantity(data: FormData, name: string, wanted: Unit): number | null {
+  const text = formText(data, name);
+  if (text === "") return null;
+  const chosen = parseUnit(formText(data, `${name}-unit`)) ?? wanted;
+  const read = parseWrittenQuantity(text, { wanted, chosen });
+  return read.ok ? read.value.inWanted : Number.NaN;
 }
 
 /** zod's issues as problems that name their field. */
