@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { geometryShapes } from "./geometry.ts";
 import type { AmountsResult, ReferenceLoading } from "./types.ts";
 

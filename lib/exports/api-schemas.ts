@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { logEntrySchema } from "../publication/snapshot.ts";
 import { quantityKinds } from "../quantity/kinds.ts";
 import { itemSummarySchema } from "./item-summary.ts";

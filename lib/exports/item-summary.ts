@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { paths } from "../platform/paths.ts";
 import { resultsByWeight, verdictOf } from "../publication/leading-decision.ts";
 import { snapshotDecision, snapshotResult, snapshotSchema } from "../publication/snapshot.ts";

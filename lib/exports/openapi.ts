@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { logEntrySchema, snapshotDecision, snapshotSchema } from "../publication/snapshot.ts";
 import { itemCategories } from "../quantity/item-words.ts";
 import { apiLimitSchema, itemsPageSchema, limitsSchema, logSchema } from "./api-schemas.ts";

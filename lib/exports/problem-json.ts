@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { paths } from "../platform/paths.ts";
 import type { Problem } from "../quantity/problem.ts";
 import { problemSentence } from "../wording/problems.ts";

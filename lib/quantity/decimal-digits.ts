@@ -57,3 +57,18 @@ export function plainText(units: string, place: number): string {
   const padded = units.padStart(1 - place, "0");
   return `${padded.slice(0, place)}.${padded.slice(place)}`;
 }
+
+/**
+ * A number, read by its shortest decimal text, times `top` ÷ `bottom`: the nearest binary number to the exact result.
+ *
+ * @example timesRatio(0.07, 10_000n, 1n) // 700, where 0.07 * 10_000 is 700.0000000000001
+ */
+export function timesRatio(value: number, top: bigint, bottom: bigint): number {
+  const { negative, digits, power } = readDigits("value", value);
+  if (digits === "") return value;
+  const spare = 40; // digits kept beyond the whole number: more than twice what a binary number holds
+  const product = BigInt(digits) * top * 10n ** BigInt(spare);
+  // A last digit of 1 stands for all that the division leaves over, so that nothing is mistaken for a tie.
+  const left = product % bottom === 0n ? "0" : "1";
+  return Number(`${negative ? "-" : ""}${product / bottom}${left}e${power - spare - 1}`);
+}

@@ -1,4 +1,4 @@
-import { Decimal } from "decimal.js";
+import { readDigits, timesRatio } from "./decimal-digits.ts";
 import { DomainError } from "./domain-error.ts";
 import { type Amount, amount, canonicalUnit, type QuantityKind, quantityKinds } from "./kinds.ts";
 
@@ -142,11 +142,17 @@ const known = (unit: string): Unit => {
   return found;
 };
 
-/** Enough digits that only the last step, back to a binary number, rounds. */
-const Exact = Decimal.clone({ precision: 60 });
-const sizeOf = (unit: Unit): Decimal => {
-  const [, numerator, denominator] = unitTable[unit] as readonly [Dimension, string, string?];
-  return new Exact(numerator).div(denominator ?? "1");
+type Ratio = { top: bigint; bottom: bigint };
+
+/** A decimal text as a ratio of whole numbers. */
+const ratioOf = (text: string): Ratio => {
+  const { digits, power } = readDigits("unit", text);
+  return { top: BigInt(digits) * 10n ** BigInt(Math.max(0, power)), bottom: 10n ** BigInt(Math.max(0, -power)) };
+};
+const sizeOf = (unit: Unit): Ratio => {
+  const [, over, under = "1"] = unitTable[unit] as readonly [Dimension, string, string?];
+  const [a, b] = [ratioOf(over), ratioOf(under)];
+  return { top: a.top * b.bottom, bottom: a.bottom * b.top };
 };
 
 type Conversion = (value: number) => number;
@@ -154,16 +160,26 @@ type Conversion = (value: number) => number;
 const conversionBetween = (source: Unit, target: Unit): Conversion => {
   if (dimensionOf(source) !== dimensionOf(target))
     throw new DomainError("dimension-mismatch", "the units measure different things", [source, target]);
-  const ratio = sizeOf(source).div(sizeOf(target));
-  const exactly: Conversion = (value) => new Exact(value).times(ratio).toNumber();
-  const power = ratio.e;
-  if (!ratio.eq(new Exact(10).pow(power))) return exactly;
+  const [from, to] = [sizeOf(source), sizeOf(target)];
+  const top = from.top * to.bottom;
+  const bottom = from.bottom * to.top;
+  const exactly: Conversion = (value) => timesRatio(value, top, bottom);
+  const power = powerOfTen(top, bottom);
+  if (power === null) return exactly;
   if (power === 0) return (value) => value;
-  // A power of ten only moves the point of the written number: as exact, and without a division.
+  // A power of ten only moves the point of the written number: as exact, and much quicker.
   return (value) => {
     const text = String(value);
     return text.includes("e") ? exactly(value) : Number(`${text}e${power}`);
   };
+};
+
+/** n where top ÷ bottom is 10ⁿ; null where it is no power of ten. */
+const powerOfTen = (top: bigint, bottom: bigint): number | null => {
+  const [large, small] = top > bottom ? [top, bottom] : [bottom, top];
+  const quotient = String(large / small);
+  if (large % small !== 0n || !/^10*$/.test(quotient)) return null;
+  return top > bottom ? quotient.length - 1 : 1 - quotient.length;
 };
 
 /** Conversions met so far, by the spellings they were asked for in; emptied before a hostile file could fill it. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
 import type { Figure, Mapping } from "./mapping.ts";
 import { mappingSchema } from "./mapping.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
 import { answerQuestions } from "./answer-questions.ts";
 import { readChemicalName } from "./chemical-symbol.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { quantityKinds } from "../quantity/kinds.ts";
 import { roles } from "./header-words.ts";
 
