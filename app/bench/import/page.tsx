@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import { PageHead } from "@/app/_components/entry.tsx";
+import { FileDrop } from "@/app/_components/file-drop.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { BenchTabs } from "../bench-tabs.tsx";
-import { FileDrop } from "./file-drop.tsx";
 
 export const metadata: Metadata = { title: "Load a file" };
 
@@ -17,7 +17,15 @@ export default async function ImportPage({ searchParams }: { searchParams: Promi
         </p>
       </PageHead>
       <BenchTabs current={paths.benchImport()} />
-      <FileDrop action={`${paths.benchImport()}/upload`} problem={problem?.slice(0, 1000)} />
+      <FileDrop
+        action={`${paths.benchImport()}/upload`}
+        label="The analyser’s file"
+        hint="Text with columns: CSV, TSV or semicolons, up to 50 MB each. Drop one or several here, or choose them."
+        accept=".csv,.tsv,.txt,.dat,text/*"
+        submit="Read the file"
+        nextText="Say what its columns are"
+        problem={problem?.slice(0, 1000)}
+      />
     </>
   );
 }

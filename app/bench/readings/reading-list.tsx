@@ -1,15 +1,17 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useMemo, useRef, useState, useTransition } from "react";
+import { useMemo, useState, useTransition } from "react";
 import { Actions, Button } from "@/app/_components/button.tsx";
 import { RadioGroup } from "@/app/_components/choice-field.tsx";
 import { ErrorSummary } from "@/app/_components/error-summary.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
+import { SelectableTable, type SortableColumn } from "@/app/_components/selectable-table.tsx";
+import { UndoNotice } from "@/app/_components/undo-notice.tsx";
 import type { Assignment } from "@/lib/store/readings.ts";
 import { assignReadings, undoAssignment } from "./actions.ts";
 import styles from "./reading-list.module.css";
-import { between, readRange } from "./selection.ts";
+import { readRange } from "./selection.ts";
 
 /** A reading as the list shows it; every cell ready as text. */
 export type ListedReading = {
@@ -21,7 +23,18 @@ export type ListedReading = {
   time: string;
   results: string;
 };
+type Numbered = ListedReading & { place: number };
 type Spot = { how: "as-written" } | { how: "each" } | { how: "one"; label: string };
+
+const keyOf = (r: Numbered): string => r.id;
+const columns: SortableColumn<Numbered>[] = [
+  { key: "place", head: "No.", numeric: true, cell: (r) => r.place, sortBy: (r) => r.place },
+  { key: "sample", head: "Sample", rowHeader: true, cell: (r) => r.sample, sortBy: (r) => r.sample },
+  { key: "spot", head: "Spot", cell: (r) => r.spot, sortBy: (r) => r.spot },
+  { key: "mode", head: "Mode", cell: (r) => r.mode, sortBy: (r) => r.mode },
+  { key: "time", head: "Time", nowrap: true, cell: (r) => r.time, sortBy: (r) => r.time },
+  { key: "results", head: "Results as written", roomy: true, cell: (r) => r.results },
+];
 
 /**
  * Readings to put on parts, many at once. Space ticks a row, Shift ticks the rows between; a whole sample or a range
@@ -39,19 +52,10 @@ export function ReadingList({
   const [errors, setErrors] = useState<string[]>([]);
   const [done, setDone] = useState<{ text: string; before: Assignment[] } | null>(null);
   const [pending, start] = useTransition();
-  const last = useRef<string | null>(null);
   const ids = useMemo(() => readings.map((r) => r.id), [readings]);
+  const numbered = useMemo(() => readings.map((r, at) => ({ ...r, place: at + 1 })), [readings]);
   const samples = useMemo(() => [...new Set(readings.map((r) => r.sample))], [readings]);
 
-  const tick = (id: string, on: boolean, range: boolean) => {
-    const touched = range ? between(ids, last.current, id) : [id];
-    last.current = id;
-    setChosen((before) => {
-      const after = new Set(before);
-      for (const each of touched) on ? after.add(each) : after.delete(each);
-      return after;
-    });
-  };
   const tickSample = (sample: string) =>
     setChosen(new Set(readings.filter((r) => r.sample === sample).map((r) => r.id)));
   const tickRange = (text: string) => {
@@ -97,16 +101,9 @@ export function ReadingList({
   return (
     <>
       <ErrorSummary errors={errors.map((text) => ({ text }))} />
-      <div role="status" className={styles.status}>
-        {done ? (
-          <p>
-            {done.text}{" "}
-            <Button kind="quiet" disabled={pending} onClick={() => undo(done.before)}>
-              Undo
-            </Button>
-          </p>
-        ) : null}
-      </div>
+      <UndoNotice pending={pending} onUndo={() => done && undo(done.before)} onDismiss={() => setDone(null)}>
+        {done?.text ?? null}
+      </UndoNotice>
       <div className={styles.choose}>
         <SelectField
           name="sample"
@@ -120,52 +117,16 @@ export function ReadingList({
           <Button type="submit">Tick</Button>
         </form>
       </div>
-      <section className={styles.scroll} aria-label="Readings without a part">
-        <table className={styles.table}>
-          <thead>
-            <tr>
-              <th scope="col">Ticked</th>
-              <th scope="col">No.</th>
-              <th scope="col">Sample</th>
-              <th scope="col">Spot</th>
-              <th scope="col">Mode</th>
-              <th scope="col">Time</th>
-              <th scope="col">Results as written</th>
-            </tr>
-          </thead>
-          <tbody>
-            {readings.map((reading, index) => (
-              <tr
-                key={reading.id}
-                aria-selected={chosen.has(reading.id)}
-                className={chosen.has(reading.id) ? styles.ticked : undefined}
-              >
-                <td>
-                  <input
-                    type="checkbox"
-                    className={styles.box}
-                    aria-label={`Reading ${index + 1}, ${reading.sample || "no sample"}, ${reading.spot || "no spot"}`}
-                    checked={chosen.has(reading.id)}
-                    onChange={(event) =>
-                      tick(reading.id, event.currentTarget.checked, (event.nativeEvent as MouseEvent).shiftKey)
-                    }
-                  />
-                </td>
-                <td className={styles.number}>{index + 1}</td>
-                <th scope="row">{reading.sample}</th>
-                <td>{reading.spot}</td>
-                <td>{reading.mode}</td>
-                <td className={styles.time}>{reading.time}</td>
-                <td>{reading.results}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <SelectableTable
+        caption="Readings without a part"
+        columns={columns}
+        rows={numbered}
+        rowKey={keyOf}
+        rowLabel={(r) => `Reading ${r.place}, ${r.sample || "no sample"}, ${r.spot || "no spot"}`}
+        ticked={chosen}
+        onTicked={setChosen}
+      />
       <form action={submit} className={styles.assign}>
-        <p aria-live="polite">
-          <strong>{chosen.size}</strong> of {readings.length} ticked
-        </p>
         <SelectField name="componentId" label="Put them on the part" choices={parts} empty="Choose the part" />
         <RadioGroup
           name="spot"

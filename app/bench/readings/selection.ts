@@ -11,11 +11,3 @@ export function readRange(text: string, count: number): number[] | null {
   }
   return chosen.size === 0 ? null : [...chosen].sort((a, b) => a - b);
 }
-
-/** The rows between the last one touched and this one, both included: what Shift adds to a selection. */
-export function between(ids: readonly string[], from: string | null, to: string): string[] {
-  const end = ids.indexOf(to);
-  const start = from === null ? end : ids.indexOf(from);
-  if (start < 0 || end < 0) return [to];
-  return ids.slice(Math.min(start, end), Math.max(start, end) + 1);
-}
