@@ -50,7 +50,7 @@ type Measured = Pick<ReconcileResult, "spots" | "scatter" | "crossCheck" | "coun
  * reading detected anything; "cannot-say" with fewer than two readings, with some spots detected and some not, or with
  * no errors to test against.
  *
- * @example repeatsOf(result).verdict // "agree", reasons []
+ * Examples with their answers: tests/consistency/repeats.test.ts.
  */
 export function repeatsOf(result: Measured, differBelow: number = defaultPolicy.scatterP): Repeats {
   const spots = result.spots.map((spot) => spotRepeats(spot, differBelow));

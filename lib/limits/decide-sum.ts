@@ -20,7 +20,9 @@ import type { Limit } from "./types.ts";
  *
  * Source: JCGM 100:2008 5.2.2 note 1 (full correlation adds u linearly); JCGM 106:2012 7.2; the two sums are the registry's policy.
  *
- * @example Pb 60 ± 5, Cd 50 ± 5, Hg < 8, Cr < 10 (u = 5 each) against a sum of 100: least 110 with u 10, "too-close"
+ * @example decideSum(Object.fromEntries([["Pb", 60], ["Cd", 50]].map(([element, value]) => [element, { state: "quantified", value, u: 5,
+ *   nuEff: null, interval: [value - 10, value + 10], asymmetric: false, below: null, upperBound: null, uneven: false }])),
+ *   { value: 100, failsAt: ">", sum: true, substances: ["Pb", "Cd"] }) // { verdict: "too-close", probabilityAbove: 0.84134 }
  */
 export const decideSum = (
   held: Readonly<Record<string, Held | undefined>>,

@@ -17,7 +17,7 @@ export type DecisionDays = { testDay: string; today: string };
  *
  * Source: method step 9; two dates for each judgement (registry policy).
  *
- * @example decisionsByResult(subject, [lead], { testDay: "2025-06-01", today: "2026-11-24" })[0]?.[0]?.verdict
+ * Examples with their answers: tests/limits/decisions-for.test.ts.
  */
 export const decisionsByResult = (
   subject: Subject,
@@ -44,7 +44,7 @@ export const decisionsByResult = (
 /**
  * All decisions of a part in one list, each naming its element; a limit on a sum comes once, named by its substances.
  *
- * @example decisionsFor(subject, results, days).filter((d) => d.element === "Pb" && d.applies === "applies")
+ * Examples with their answers: tests/limits/decisions-for.test.ts.
  */
 export const decisionsFor = (
   subject: Subject,

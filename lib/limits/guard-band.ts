@@ -11,7 +11,7 @@ import { tUpperQuantile } from "../statistics/distributions.ts";
  *
  * Sources: JCGM 106:2012 8.3; EURACHEM/CITAC guide on compliance assessment, 2nd ed. (2021); the clause of the guide from memory.
  *
- * @example guardBand({ risk: 0.05, u: 10 }) // 16.4485…
+ * @example guardBand({ risk: 0.05, u: 10 }) // 16.44854
  */
 export const guardBand = ({ risk, u, nu }: { risk: number; u: number; nu?: number | null }): number => {
   requireLevel(risk, "risk");

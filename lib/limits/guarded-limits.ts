@@ -9,7 +9,7 @@ import { guardBand } from "./guard-band.ts";
  *
  * Source: JCGM 106:2012 8.3 (guarded acceptance and guarded rejection).
  *
- * @example guardedLimits(100, { u: 6, risk: 0.05 }) // { below: 90.1308…, above: 109.8691… }
+ * @example guardedLimits(100, { u: 6, risk: 0.05 }) // { below: 90.13088, above: 109.86912 }
  */
 export const guardedLimits = (
   limit: number,

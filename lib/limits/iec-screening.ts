@@ -44,7 +44,7 @@ const table: Record<IecElement, Record<IecMatrix, Row | null>> = {
  * Source: IEC 62321-3-1:2013 screening table, read as reproduced in a test report (second-hand). The edition of 2026 replaces
  * it; its table was not seen. An extra, for comparison only: household objects are not in its scope.
  *
- * @example iecScreening({ element: "Pb", matrix: "polymer", value: 900, sigma: 20 }) // between: under ≤ 640, over ≥ 1360
+ * @example iecScreening({ element: "Pb", matrix: "polymer", value: 900, sigma: 20 }) // { band: "between", underUpTo: 640, overFrom: 1360 }
  */
 export const iecScreening = ({
   element,

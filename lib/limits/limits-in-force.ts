@@ -11,7 +11,11 @@ import type { LimitRow } from "./types.ts";
 export const isInForce = (limit: { from: string; until: string | null }, day: string): boolean =>
   limit.from <= isoDay(day) && (limit.until === null || day <= limit.until);
 
-/** Every limit in force on a day, in the order of the data. @example limitsOn("2018-06-01").length */
+/**
+ * Every limit in force on a day, in the order of the data.
+ *
+ * @example limitsOn("2018-06-01").some((limit) => limit.id === "CPSIA-100") // true
+ */
 export const limitsOn = (day: string): LimitRow[] => allLimits.filter((limit) => isInForce(limit, day));
 
 export const findLimit = (id: string): LimitRow | null => allLimits.find((limit) => limit.id === id) ?? null;
@@ -20,7 +24,7 @@ export const findLimit = (id: string): LimitRow | null => allLimits.find((limit)
  * All limits of one family, oldest first: the number before, the number now, the number to come.
  * Limits that begin on one day stand in the order of the data; one that never took effect keeps its place.
  *
- * @example historyOf("us-dust-floor").map((l) => l.value) // [40, 10, null]: then any reportable level
+ * @example historyOf("us-dust-floor").map((l) => l.value) // [40, 10, null]
  */
 export const historyOf = (family: string): LimitRow[] =>
   allLimits.filter((limit) => limit.family === family).sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));

@@ -32,7 +32,7 @@ export type PublicLimit = {
 /**
  * Every limit in the public shape, in the order of the data. Pure and the same every time: the caller may cache it.
  *
- * @example listLimits().find((l) => l.id === "CPSIA-100")?.value // 100 mg/kg
+ * @example listLimits().find((l) => l.id === "CPSIA-100")?.value // 100
  */
 export const listLimits = (): PublicLimit[] => allLimits.map(publicLimit);
 

@@ -20,7 +20,7 @@ export type StateOfKnowledge = {
  *
  * Source: JCGM 106:2012 7.2 and 7.3 (its conformance probability is one minus this).
  *
- * @example probabilityAbove({ value: 412, u: 9, shape: "normal" }, 400) // 0.90878878…
+ * @example probabilityAbove({ value: 412, u: 9, shape: "normal" }, 400) // 0.908789
  */
 export const probabilityAbove = ({ value, u, nu, shape }: StateOfKnowledge, limit: number): number => {
   for (const [name, number] of [

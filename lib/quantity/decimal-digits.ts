@@ -61,7 +61,9 @@ export function plainText(units: string, place: number): string {
 /**
  * A number, read by its shortest decimal text, times `top` ÷ `bottom`: the nearest binary number to the exact result.
  *
- * @example timesRatio(0.07, 10_000n, 1n) // 700, where 0.07 * 10_000 is 700.0000000000001
+ * 0.07 * 10_000 is 700.0000000000001 in binary arithmetic; here it is 700.
+ *
+ * @example timesRatio(0.07, 10_000n, 1n) // 700
  */
 export function timesRatio(value: number, top: bigint, bottom: bigint): number {
   const { negative, digits, power } = readDigits("value", value);

@@ -26,7 +26,7 @@ function atomsOf(formula: string): Map<string, number> {
  * Refuses (DomainError) `not-a-formula`, `unknown-element`, `not-a-fraction` (a share that is not within 0 and 1) and
  * `shares-do-not-add-up` (a sum more than 1e-9 away from 1).
  *
- * @example elementFractions({ SiO2: 1 }) // { Si: 0.46743…, O: 0.53256… }
+ * @example elementFractions({ SiO2: 1 }) // { Si: 0.46744, O: 0.53256 }
  */
 export function elementFractions(ingredients: Ingredients): ElementFractions {
   const fractions: Record<string, number> = {};

@@ -2,7 +2,9 @@
  * A trade item number as 14 digits of text, never a number (leading zeros count).
  * Accepts 8, 12, 13 or 14 digits, with spaces or hyphens between. Check digit: weights 3 and 1 from the right, modulo 10.
  * Source: GS1 General Specifications, section 7.9 (check digit calculations).
- * @example readGtin("4006381333931") // { state: "ok", gtin: "04006381333931" } (check-digit arithmetic only)
+ * The number below is made up for its check digit.
+ *
+ * @example readGtin("4006381333931") // { state: "ok", gtin: "04006381333931" }
  */
 export type GtinReading =
   | { state: "ok"; gtin: string }

@@ -64,7 +64,7 @@ export const isOxide = (text: string): text is Oxide => Object.hasOwn(oxideTable
  * Refuses (DomainError `unknown-oxide`) anything not in the closed list.
  * Source: atomic weights in `atomicWeights`.
  *
- * @example elementInOxide("PbO") // { element: "Pb", factor: 0.92831… }
+ * @example elementInOxide("PbO") // { element: "Pb", factor: 0.92832 }
  */
 export const elementInOxide = (oxide: string): { element: string; factor: number } => {
   if (!isOxide(oxide)) throw new DomainError("unknown-oxide", "not an oxide of the closed list", oxide);

@@ -227,7 +227,7 @@ export const unitBelongs = (kind: QuantityKind, unit: string): boolean => {
  * A number in any unit of the kind, as an amount in the kind's canonical unit.
  * Refuses (DomainError) like `convert`; ask `unitBelongs` first where the unit comes from a file.
  *
- * @example toCanonical("coating-areal", 1000, "µg/cm²") // 1 (mg/cm²)
+ * @example toCanonical("coating-areal", 1000, "µg/cm²") // 1
  */
 export const toCanonical = <K extends QuantityKind>(kind: K, value: number, unit: string): Amount<K> => {
   if (!Object.hasOwn(quantityKinds, kind)) throw new DomainError("unknown-kind", "not a quantity kind", kind);

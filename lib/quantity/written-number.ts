@@ -42,7 +42,7 @@ const ungroup = (whole: string, other: string, hasDecimals: boolean, thousands: 
  * Refused, each with a code: `number-empty`, `number-ambiguous`, `number-too-large` (1e400), `number-too-small` (1e-400, which
  * a computer would read as zero), `not-a-number` (NaN, infinities, text, "<5", "5 %").
  *
- * @example parseWrittenNumber("0,250", { decimal: "comma" }) // { text: "0,250", value: 0.25, decimals: 3 }
+ * @example parseWrittenNumber("0,250", { decimal: "comma" }) // { ok: true, value: { text: "0,250", value: 0.25, decimals: 3 } }
  */
 export const parseWrittenNumber = (
   text: string,

@@ -17,7 +17,7 @@ const couldBeThousands = /^[+\-\u2212\u2013]?[1-9]\d{0,2},\d{3}$/;
  *
  * Refused: `number-empty`, `number-ambiguous`, `not-a-number`, `number-too-large`, `number-too-small`.
  *
- * @example parseTypedNumber("0,05") // value 0.05, decimals 2
+ * @example parseTypedNumber("0,05") // { ok: true, value: { value: 0.05, decimals: 2 } }
  */
 export const parseTypedNumber = (text: string): Outcome<WrittenNumber> => {
   const plain = text.trim();
@@ -39,7 +39,7 @@ export const parseTypedNumber = (text: string): Outcome<WrittenNumber> => {
  * Refused: what `parseTypedNumber` refuses, and `unit-other-kind` where the words after the number are no
  * unit of the same dimension.
  *
- * @example parseWrittenQuantity("0,05 %", { wanted: "mg/kg" }) // number 0.05, unit "%", inWanted 500
+ * @example parseWrittenQuantity("0,05 %", { wanted: "mg/kg" }) // { ok: true, value: { number: { value: 0.05 }, unit: "%", inWanted: 500 } }
  */
 export const parseWrittenQuantity = (
   text: string,

@@ -25,7 +25,7 @@ export type AlgorithmA = {
  * far off is about what it can bear.
  *
  * @throws DomainError `too-few`, `not-finite`
- * @example algorithmA([24.14, 20.155, 19.5, 20.3, 20.705, 17.57, 20.1, 20.94, 21.185]) // mean 20.4121429, sd 1.0698397
+ * @example algorithmA([24.14, 20.155, 19.5, 20.3, 20.705, 17.57, 20.1, 20.94, 21.185]) // { mean: 20.4121429, sd: 1.0698397 }
  */
 export function algorithmA(x: readonly number[]): AlgorithmA {
   requireNumbers("x", x, 2);

@@ -9,7 +9,7 @@ const ROUND_LIMIT = 10_000;
  *
  * Refused (DomainError `no-sign-change`): f(lo) and f(hi) on the same side of zero.
  *
- * @example bracketedRoot((x) => x * x - 2, 1, 2) // 1.4142135623730951
+ * @example bracketedRoot((x) => x * x - 2, 1, 2) // 1.4142135623731
  */
 export function bracketedRoot(f: (x: number) => number, lo: number, hi: number): number {
   let a = lo;

@@ -123,7 +123,7 @@ const withoutSpread = ({ seen, below }: Data): boolean =>
  *
  * Sources: Cohen, Technometrics 1 (1959) 217; Helsel, Statistics for Censored Environmental Data, 2nd ed. (2012) chapter 6.
  *
- * @example censoredNormal([10, 10, 30], [true, true, false]) // mean 1.86134613…, sd 23.72283872…
+ * @example censoredNormal([10, 10, 30], [true, true, false]) // { status: "ok", mean: 1.861346, sd: 23.722839 }
  */
 export const censoredNormal = (
   values: readonly number[],

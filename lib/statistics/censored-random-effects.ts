@@ -101,7 +101,7 @@ const tau2Grid = ({ x, v }: Data, perDecade: number): number[] => {
  * Sources: Pawitan, In All Likelihood (2001) chapters 3 and 11 (from memory); the small-sample cut is derived in `devianceCut`.
  *
  * @example censoredRandomEffects([412, 655, 501, 398, 890], [9, 13, 11, 8, 18], [false, false, false, false, false])
- *   // mean 570.6959…, tau 182.9732…, interval [373.66…, 768.27…]
+ * // { status: "ok", mean: 570.69592, tau: 182.97323, interval: [373.665, 768.268] }
  */
 export const censoredRandomEffects = (
   x: readonly number[],

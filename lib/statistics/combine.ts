@@ -15,7 +15,7 @@ export type Contribution = { u: number; nu?: number | null };
  *
  * Source: JCGM 100:2008 (GUM) 5.1.2 and G.4.1 (equation G.2b).
  *
- * @example combine([{ u: 3 }, { u: 4 }]) // { u: 5, nuEff: Infinity, k: 1.95996…, U: 9.79982… }
+ * @example combine([{ u: 3 }, { u: 4 }]) // { u: 5, nuEff: Infinity, k: 1.959964, U: 9.79982 }
  */
 export const combine = (
   contributions: readonly Contribution[],

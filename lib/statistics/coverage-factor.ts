@@ -10,7 +10,7 @@ import { tUpperQuantile } from "./distributions.ts";
  *
  * Source: JCGM 100:2008 (GUM) G.3, Table G.2.
  *
- * @example coverageFactor(4, 0.95) // 2.7764451…
+ * @example coverageFactor(4, 0.95) // 2.776445
  */
 export const coverageFactor = (nu: number, level: number): number => {
   if (typeof nu !== "number" || !(nu > 0))

@@ -23,7 +23,7 @@ export type HuberProposal2 = {
  * x: two or more finite values in one unit; k > 0, without unit. Where MAD = 0: `degenerate`, as in Algorithm A.
  *
  * @throws DomainError `too-few`, `not-finite`, `not-positive`
- * @example huberProposal2([4.5, 4.9, 5.6, 4.2, 6.2, 5.2, 9.9]) // { mean: 5.386139…, sd: 1.144555…, degenerate: false }
+ * @example huberProposal2([4.5, 4.9, 5.6, 4.2, 6.2, 5.2, 9.9]) // { mean: 5.386139, sd: 1.144555, degenerate: false }
  */
 export function huberProposal2(x: readonly number[], { k = 1.5 }: { k?: number } = {}): HuberProposal2 {
   requireNumbers("x", x, 2);

@@ -167,7 +167,7 @@ const maximise = (data: Data, floor: number, least: number): Point => {
  * Sources: the project's method, step 3; Louis (1982) for the slopes; trapezoidal rule after Trefethen and Weideman, SIAM Review 56
  * (2014) 385 (from memory).
  *
- * @example lognormalRandomEffects([100, 100], [5, 5], [false, false]) // mean 100, sigma 0
+ * @example lognormalRandomEffects([100, 100], [5, 5], [false, false]) // { status: "ok", mean: 100, sigma: 0 }
  */
 export const lognormalRandomEffects = (
   x: readonly number[],

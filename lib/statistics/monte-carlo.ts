@@ -157,7 +157,7 @@ const blockLength = 4096;
  * Source: JCGM 101:2008 7.2 to 7.7 (Supplement 1 to the GUM).
  *
  * @example monteCarlo(({ a, b }) => a * b, { a: { shape: "normal", mean: 3, sd: 0.1 }, b: { shape: "rectangular", min: 1, max: 2 } },
- *   { draws: 200_000, seed: 1 }) // mean near 4.5, sd near 0.88
+ *   { draws: 200_000, seed: 1 }) // { mean: 4.5, sd: 0.88 }
  */
 export const monteCarlo = <Name extends string>(
   model: (inputs: Record<Name, number>) => number,

@@ -30,7 +30,7 @@ export type NestedAnova = {
  * @throws DomainError `too-few-groups` (fewer than two a's), `no-nesting` (no a with two b's), `no-repeats` (no b with
  * two readings), `not-finite`, `too-few`
  * @example nestedAnova([{ a: 1, b: 1, y: 10 }, { a: 1, b: 1, y: 12 }, { a: 1, b: 2, y: 15 }, { a: 2, b: 1, y: 20 }, { a: 2, b: 2, y: 23 }])
- * // error 2, bRaw 4.78571, aRaw 38.65476, reml.a 34.16985, reml.b 4.85729, reml.error 1.8901, reml.mean 17.16
+ * // { error: 2, bRaw: 4.78571, aRaw: 38.65476, reml: { a: 34.16985, b: 4.85729, error: 1.8901, mean: 17.16 } }
  */
 export function nestedAnova(readings: readonly NestedReading[]): NestedAnova {
   requireNumbers(

@@ -31,7 +31,7 @@ export type OneWayAnova = {
  *
  * @throws DomainError `too-few-groups`, `too-few` (an empty group), `no-repeats`, `not-finite`
  * @example oneWayAnova([[410, 422, 415], [655, 640], [501, 489, 511, 495], [398], [890, 905]])
- * // within 80.238, betweenRaw 37791.087, grandMean 560.917, f 1080.34, p 7.6e-10, reml.mean 571.549, reml.seMean 92.647
+ * // { within: 80.238, betweenRaw: 37791.087, grandMean: 560.917, f: 1080.34, p: 7.6e-10, reml: { mean: 571.549, seMean: 92.647 } }
  */
 export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova {
   if (groups.length < 2) throw new DomainError("too-few-groups", "two or more groups are needed", groups.length);

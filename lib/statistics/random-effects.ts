@@ -85,7 +85,7 @@ export const pauleMandelMean = (x: readonly number[], u: readonly number[]): num
  * Sources: Paule and Mandel, J. Res. NBS 87 (1982) 377; DerSimonian and Laird (1986); Viechtbauer (2005, 2007);
  * Hartung and Knapp (2001); Sidik and Jonkman (2002); Knapp and Hartung (2003) for the factor held at 1.
  *
- * @example randomEffects([100, 110], [3, 4], { tau2: "PM", interval: "HK" }) // mean 104.65, tau2 37.5, interval [41.27, 168.03]
+ * @example randomEffects([100, 110], [3, 4], { tau2: "PM", interval: "HK" }) // { mean: 104.65, tau2: 37.5, interval: [41.27, 168.03] }
  */
 export const randomEffects = (
   x: readonly number[],

@@ -2,7 +2,7 @@
  * Rearranges values so that the `count` smallest come first, in no order: what a full sort would do on both sides of one cut, in
  * a few passes. Quickselect (Hoare, Comm. ACM 4 (1961) 321) with the middle of three as pivot. Finite numbers only.
  *
- * @example splitAt(Float64Array.of(3, 1, 2), 1) // [1, 3, 2] or [1, 2, 3]
+ * With 3, 1, 2 and count 1 the 1 comes first; the order of the other two is not promised.
  */
 export function splitAt(values: Float64Array, count: number): void {
   let low = 0;

@@ -13,7 +13,7 @@ import { normalLogCdf, normalQuantile } from "./distributions.ts";
  *
  * Source: Pawitan, In All Likelihood (2001) 2.6, likelihood intervals (from memory).
  *
- * @example upperBoundAllCensored([10, 12, 15], [3, 3, 4]) // { upper: 10.5170155… }
+ * @example upperBoundAllCensored([10, 12, 15], [3, 3, 4]) // { upper: 10.517016 }
  */
 export const upperBoundAllCensored = (
   limits: readonly number[],

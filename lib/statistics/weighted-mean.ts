@@ -25,7 +25,7 @@ export type WeightedMean = {
  *
  * Sources: R. T. Birge, Phys. Rev. 40 (1932) 207; Cochran's Q (1954); Higgins and Thompson (2002) for I².
  *
- * @example weightedMean([100, 110], [3, 4]) // mean 103.6, uInternal 2.4, q 4, birge 2, uExternal 4.8, i2 0.75
+ * @example weightedMean([100, 110], [3, 4]) // { mean: 103.6, uInternal: 2.4, q: 4, birge: 2, uExternal: 4.8, i2: 0.75 }
  */
 export const weightedMean = (x: readonly number[], u: readonly number[]): WeightedMean => {
   requireReadings(x, u);
