@@ -1,3 +1,4 @@
+import { infiniteThicknessMm, readingDepth, shareOfThick } from "../attenuation/reading-depth.ts";
 import { decisionsByResult } from "../limits/decisions-for.ts";
 import type { Subject } from "../limits/types.ts";
 import { type PartReading, partInputs } from "../reconcile/part-inputs.ts";
@@ -5,7 +6,7 @@ import { reconcile } from "../reconcile/reconcile.ts";
 import type { ReconcileResult } from "../reconcile/types.ts";
 import type { WorkingPart, WorkingReading, WorkingResult, WorkingSpecimen } from "./build-snapshot.ts";
 import { canonicalJson, type Sha256 } from "./canonical-json.ts";
-import type { Snapshot } from "./snapshot.ts";
+import type { Snapshot, SnapshotDepth } from "./snapshot.ts";
 
 /** A reading as the bench holds it: enough to reconcile, and to walk back to its file. */
 export type AssessReading = PartReading & {
@@ -61,7 +62,8 @@ export function assessItem(input: AssessInput, hash: Sha256): AssessedItem {
 
 function resultsOf(part: AssessPart, readings: AssessReading[], input: AssessInput, hash: Sha256): AssessedResult[] {
   const byId = new Map(readings.map((r) => [r.id, r]));
-  const reconciled = partInputs(part, readings).map(({ mode, input: one, resultOf }) => ({
+  const thickFor = (element: string) => infiniteThicknessMm(part.material, element);
+  const reconciled = partInputs(part, readings, thickFor).map(({ mode, input: one, resultOf }) => ({
     mode,
     result: reconcile(one, hash),
     readings: [...resultOf].map(([id, result]): WorkingReading => {
@@ -79,8 +81,19 @@ function resultsOf(part: AssessPart, readings: AssessReading[], input: AssessInp
     reconciled: result,
     decisions: decided[i] ?? [],
     readings: rows,
+    depth: depthOf(part, result),
   }));
 }
+
+/** Only what the analyser itself read in the part has a depth. */
+function depthOf(part: AssessPart, { element, quantity }: ReconcileResult): SnapshotDepth | null {
+  if (!readByXRays.has(quantity)) return null;
+  const depth = readingDepth(part.material, element);
+  if (!depth) return null;
+  return { ...depth, ofThick: part.thicknessMm === null ? null : shareOfThick(depth, part.thicknessMm) };
+}
+
+const readByXRays: ReadonlySet<string> = new Set(["bulk-mass-fraction", "coating-mass-fraction", "coating-areal"]);
 
 function decideAll(part: AssessPart, input: AssessInput, results: ReconcileResult[]) {
   const { item } = input;

@@ -2,7 +2,13 @@ import type { Decision } from "../limits/types.ts";
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
 import type { ElementResult } from "../readings/reading.ts";
 import type { ReconcileResult } from "../reconcile/types.ts";
-import { type Snapshot, type SnapshotReading, type SnapshotResult, snapshotSchema } from "./snapshot.ts";
+import {
+  type Snapshot,
+  type SnapshotDepth,
+  type SnapshotReading,
+  type SnapshotResult,
+  snapshotSchema,
+} from "./snapshot.ts";
 
 /** A working reading of one element, walked back to its file. Plain values: the store maps its rows to this. */
 export type WorkingReading = {
@@ -23,7 +29,12 @@ export type WorkingReading = {
 };
 
 /** One element of one part: what reconcile said, how it stands to limits, and every reading it rests on. */
-export type WorkingResult = { reconciled: ReconcileResult; decisions: Decision[]; readings: WorkingReading[] };
+export type WorkingResult = {
+  reconciled: ReconcileResult;
+  decisions: Decision[];
+  readings: WorkingReading[];
+  depth?: SnapshotDepth | null;
+};
 
 export type WorkingPart = Omit<Snapshot["specimens"][number]["parts"][number], "results"> & {
   results: WorkingResult[];
@@ -142,10 +153,11 @@ function partProblems(item: WorkingItem, part: WorkingPart): Problem[] {
   });
 }
 
-const snapshotResultOf = ({ reconciled, decisions, readings }: WorkingResult): SnapshotResult => ({
+const snapshotResultOf = ({ reconciled, decisions, readings, depth }: WorkingResult): SnapshotResult => ({
   ...reconciled,
   decisions,
   readings: readings.map(snapshotReadingOf),
+  ...(depth ? { depth } : {}),
 });
 
 function snapshotReadingOf({ result, ...reading }: WorkingReading): SnapshotReading {

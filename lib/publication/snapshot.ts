@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 
 /**
  * The snapshot: all that a published page, the API, exports and feeds will ever say about an item at one revision.
@@ -43,6 +43,16 @@ export const snapshotDecision = z.object({
   which: z.enum(["test-day", "today", "both"]),
   checked: z.enum(["verified", "second-hand", "from memory"]),
   element: z.string().optional(), // the element judged; for a limit on a sum, the substances joined by "+"
+});
+
+/** How deep the element is read in the part's material, typically: `share` of its signal comes from the top `mm`. */
+export const snapshotDepth = z.object({
+  material: z.string(),
+  line: z.string(), // "Pb Lβ"
+  mm: z.number(),
+  share: z.number(),
+  /** Share of a thick part's signal that this part gives by its thickness; null where that is not known. */
+  ofThick: z.number().nullable(),
 });
 
 export const snapshotResult = z.object({
@@ -114,6 +124,7 @@ export const snapshotResult = z.object({
   notes: z.array(z.string()),
   readings: z.array(snapshotReading),
   decisions: z.array(snapshotDecision),
+  depth: snapshotDepth.optional(), // absent where the material or the element is not in our table, or before it was
 });
 
 export const snapshotPart = z.object({
@@ -193,6 +204,7 @@ export const snapshotSchema = z.object({
 export type Snapshot = z.infer<typeof snapshotSchema>;
 export type SnapshotPart = z.infer<typeof snapshotPart>;
 export type SnapshotResult = z.infer<typeof snapshotResult>;
+export type SnapshotDepth = z.infer<typeof snapshotDepth>;
 export type SnapshotReading = z.infer<typeof snapshotReading>;
 export type SnapshotDecision = z.infer<typeof snapshotDecision>;
 

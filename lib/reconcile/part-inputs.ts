@@ -23,10 +23,14 @@ export type PartInput = { mode: string | null; input: ReconcileInput; resultOf: 
 /**
  * Splits a part's readings into what `reconcile` takes: one input for each element, quantity kind and calibration
  * mode, since readings of another kind or mode are never mixed in (method, step 1). Ordered by element, kind, mode.
+ *
+ * `infiniteThicknessMm` answers how thick the part would have to be for an element (`lib/attenuation`; null: not known).
+ * It is asked for mass fractions only: a loading per area is read on thin coats by its nature.
  */
 export function partInputs(
   part: { form: "bulk" | "coating"; thicknessMm: number | null },
   readings: readonly PartReading[],
+  infiniteThicknessMm: (element: string) => number | null = () => null,
 ): PartInput[] {
   const groups = new Map<
     string,
@@ -57,10 +61,13 @@ export function partInputs(
         minimumSeconds: largest(instruments.map((i) => i.minimumSeconds)),
         windowMm: largest(instruments.map((i) => i.windowMm)),
         thicknessMm: part.thicknessMm,
+        infiniteThicknessMm: massFractions.has(quantity) ? infiniteThicknessMm(element) : null,
       };
       return { mode, input, resultOf: new Map(members.map(([reading, result]) => [reading.id, result])) };
     });
 }
+
+const massFractions: ReadonlySet<QuantityKind> = new Set(["bulk-mass-fraction", "coating-mass-fraction"]);
 
 function shotOf(reading: PartReading, result: ElementResult): ShotInput {
   const { id, spot, mode, secondsCounted, takenAt, setAside } = reading;

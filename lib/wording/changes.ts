@@ -34,6 +34,9 @@ const fieldNames: Record<string, string> = {
   belowDetection: "not detected",
   detectionLimit: "detection limit",
   windowMm: "window in mm",
+  depth: "reading depth",
+  mm: "depth in mm",
+  ofThick: "share of a thick part's signal",
   errorK: "what the errors cover",
   sha256: "SHA-256",
 };

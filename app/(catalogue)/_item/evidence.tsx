@@ -8,6 +8,7 @@ import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { Snapshot, SnapshotDecision, SnapshotResult } from "@/lib/publication/snapshot.ts";
 import { contributionName, contributionSource, evaluationWords, shareText } from "@/lib/wording/budget.ts";
+import { depthWords } from "@/lib/wording/depth.ts";
 import { elementName, elementTitle } from "@/lib/wording/elements.ts";
 import { wordsForFlag } from "@/lib/wording/flags.ts";
 import {
@@ -100,6 +101,7 @@ function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapsh
           { name: "Mass", value: part.massG === null ? null : withUnit(String(part.massG), "g") },
           { name: "What the number is", value: labelOf(quantityLabels, result.quantity) },
           { name: "Kind of result", value: stateLabels[result.state] },
+          { name: "How deep the analyser saw", value: depthWords(result) },
         ]}
       />
       {rows.length > 0 ? (
