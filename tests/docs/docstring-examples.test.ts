@@ -6,11 +6,11 @@ import { describe, expect, it } from "vitest";
 
 /**
  * Every `@example` in the rooms below runs. An example is `expression // answer`; it may run over lines, and the answer too. The expression
- * sees everything its room and `quantity`, `statistics` and `limits` export. The answer is written as a value: numbers as rounded to the digits
+ * sees everything its room and the other rooms listed export. The answer is written as a value: numbers as rounded to the digits
  * shown, an object by the keys worth showing (others may be there), a list whole.
  */
 const root = resolve(import.meta.dirname, "..", "..");
-const rooms = ["statistics", "quantity", "consistency", "limits"];
+const rooms = ["statistics", "quantity", "attenuation", "consistency", "limits"];
 
 const files = rooms.flatMap((room) =>
   readdirSync(join(root, "lib", room))
@@ -64,40 +64,36 @@ function holdNumber(path: string, got: unknown, text: string, negative: boolean)
 }
 
 function hold(path: string, got: unknown, answer: ts.Expression): void {
-  if (ts.isParenthesizedExpression(answer)) return hold(path, got, answer.expression);
-  if (ts.isPrefixUnaryExpression(answer) && answer.operator === ts.SyntaxKind.MinusToken) {
-    if (ts.isNumericLiteral(answer.operand)) return holdNumber(path, got, answer.operand.getText(), true);
-    expect(got, path).toBe(Number.NEGATIVE_INFINITY);
-    return;
+  const negative = ts.isPrefixUnaryExpression(answer) && answer.operator === ts.SyntaxKind.MinusToken;
+  const bare = negative ? answer.operand : answer;
+  if (ts.isParenthesizedExpression(bare)) hold(path, got, bare.expression);
+  else if (ts.isNumericLiteral(bare)) holdNumber(path, got, bare.getText(), negative);
+  else if (ts.isStringLiteral(bare)) expect(got, path).toBe(bare.text);
+  else if (ts.isArrayLiteralExpression(bare)) holdList(path, got, bare);
+  else if (ts.isObjectLiteralExpression(bare)) holdObject(path, got, bare);
+  else expect(got, path).toBe(wordOf(path, answer.getText()));
+}
+
+function holdList(path: string, got: unknown, answer: ts.ArrayLiteralExpression): void {
+  expect(Array.isArray(got), `${path}: not a list`).toBe(true);
+  expect((got as unknown[]).length, `${path}: length`).toBe(answer.elements.length);
+  for (const [i, element] of answer.elements.entries()) hold(`${path}[${i}]`, (got as unknown[])[i], element);
+}
+
+function holdObject(path: string, got: unknown, answer: ts.ObjectLiteralExpression): void {
+  expect(typeof got === "object" && got !== null, `${path}: not an object`).toBe(true);
+  for (const property of answer.properties) {
+    if (!ts.isPropertyAssignment(property)) throw new Error(`${path}: ${property.getText()} has no answer`);
+    const key = ts.isStringLiteral(property.name) ? property.name.text : property.name.getText();
+    expect(Object.hasOwn(got as object, key), `${path}.${key} is missing`).toBe(true);
+    hold(`${path}.${key}`, (got as Record<string, unknown>)[key], property.initializer);
   }
-  if (ts.isNumericLiteral(answer)) return holdNumber(path, got, answer.getText(), false);
-  if (ts.isStringLiteral(answer)) {
-    expect(got, path).toBe(answer.text);
-    return;
-  }
-  if (ts.isArrayLiteralExpression(answer)) {
-    const list = ArrayBuffer.isView(got) ? [...(got as Float64Array)] : got;
-    expect(Array.isArray(list), `${path}: not a list`).toBe(true);
-    expect((list as unknown[]).length, `${path}: length`).toBe(answer.elements.length);
-    answer.elements.forEach((element, i) => {
-      hold(`${path}[${i}]`, (list as unknown[])[i], element);
-    });
-    return;
-  }
-  if (ts.isObjectLiteralExpression(answer)) {
-    expect(typeof got === "object" && got !== null, `${path}: not an object`).toBe(true);
-    for (const property of answer.properties) {
-      if (!ts.isPropertyAssignment(property)) throw new Error(`${path}: ${property.getText()} has no answer`);
-      const key = ts.isStringLiteral(property.name) ? property.name.text : property.name.getText();
-      expect(Object.hasOwn(got as object, key), `${path}.${key} is missing`).toBe(true);
-      hold(`${path}.${key}`, (got as Record<string, unknown>)[key], property.initializer);
-    }
-    return;
-  }
-  const words: Record<string, unknown> = { true: true, false: false, null: null, Infinity };
-  const word = answer.getText();
+}
+
+function wordOf(path: string, word: string): unknown {
+  const words: Record<string, unknown> = { true: true, false: false, null: null, Infinity, "-Infinity": -Infinity };
   if (!Object.hasOwn(words, word)) throw new Error(`${path}: the answer is no value: ${word}`);
-  expect(got, path).toBe(words[word]);
+  return words[word];
 }
 
 function answerOf(text: string): ts.Expression {
