@@ -35,11 +35,34 @@ const peakBetween = (lo: number, hi: number, start: number, slopes: (e: number) 
   return e;
 };
 
+const inside = (taken: readonly number[], e: number): boolean => e >= taken[0]! && e <= taken[1]!;
+
+/** Uphill from `from` in strides that double while they gain and halve when they do not, never into `taken`. */
+const uphill = (h: Integrand, from: number, stride: number, taken: readonly number[]): number => {
+  let e = from;
+  let here = h(e);
+  let reach = stride;
+  while (Math.abs(reach) >= Math.abs(stride)) {
+    const there = inside(taken, e + reach) ? Number.NEGATIVE_INFINITY : h(e + reach);
+    if (there > here) {
+      e += reach;
+      here = there;
+      reach *= 2;
+    } else reach /= 2;
+  }
+  return e;
+};
+
 /**
  * Sums of exp(h − h(peak))·(1, e, e², e³, e⁴) on a grid from the peak outwards, and how far the grid went; never into `taken`, the
- * stretch another grid has summed.
+ * stretch another grid has summed. Where the hill goes on rising, a point far up instead.
  */
-const sumsFrom = (h: Integrand, peak: number, step: number, taken: readonly number[] = []): Sums => {
+const sumsAround = (
+  h: Integrand,
+  peak: number,
+  step: number,
+  taken: readonly number[],
+): Sums | { higher: number; stride: number } => {
   const top = h(peak);
   const sums = [1, peak, peak ** 2, peak ** 3, peak ** 4];
   const reach: [number, number] = [peak, peak];
@@ -49,9 +72,9 @@ const sumsFrom = (h: Integrand, peak: number, step: number, taken: readonly numb
       const e = peak + k * stride;
       const drop = h(e) - top;
       reach[side] = e;
-      if (!(drop > -negligible) || (e >= taken[0]! && e <= taken[1]!)) break;
+      if (!(drop > -negligible) || inside(taken, e)) break;
       // Far above the start: the peak was not found where it was looked for, and lies here or beyond.
-      if (drop > 20) return sumsFrom(h, e, step, taken);
+      if (drop > 20) return { higher: e, stride };
       const w = Math.exp(drop);
       sums[0]! += w;
       sums[1]! += w * e;
@@ -61,6 +84,21 @@ const sumsFrom = (h: Integrand, peak: number, step: number, taken: readonly numb
     }
   }
   return { top, sums, reach };
+};
+
+/** The same, from wherever the top turns out to be. Each climb ends at a higher hill, so a few are enough. */
+const sumsFrom = (
+  h: Integrand,
+  start: number,
+  step: number,
+  taken: readonly number[] = [Number.NaN, Number.NaN],
+): Sums => {
+  let peak = start;
+  for (;;) {
+    const found = sumsAround(h, peak, step, taken);
+    if ("sums" in found) return found;
+    peak = uphill(h, found.higher, found.stride, taken);
+  }
 };
 
 const momentsOf = (top: number, sums: readonly number[], step: number): Moments => {
