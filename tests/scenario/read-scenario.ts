@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { infiniteThicknessMm } from "@/lib/attenuation/reading-depth.ts";
 import type { QuantityKind } from "@/lib/quantity/kinds.ts";
 import { answerQuestions } from "@/lib/readings/answer-questions.ts";
 import { decodeBytes } from "@/lib/readings/decode-bytes.ts";
@@ -8,7 +9,7 @@ import { readRows } from "@/lib/readings/read-rows.ts";
 import { readTable } from "@/lib/readings/read-table.ts";
 import { type PartReading, partInputs } from "@/lib/reconcile/part-inputs.ts";
 import { reconcile } from "@/lib/reconcile/reconcile.ts";
-import type { ReconcileResult } from "@/lib/reconcile/types.ts";
+import type { ReconcileInput, ReconcileResult } from "@/lib/reconcile/types.ts";
 import { makeFiles } from "@/sample-data/make-files.ts";
 import { scenario } from "@/sample-data/scenario.ts";
 import type { FileName, ScenarioFile } from "@/sample-data/scenario-types.ts";
@@ -49,7 +50,11 @@ const readingsOf = (name: FileName) => {
 const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
 
 /** Every result of one part: `resultsOf("red-band-poppy-mug", 0, "band")`. */
-export function resultsOf(slug: string, specimen: number, key: string): ReconcileResult[] {
+export const resultsOf = (slug: string, specimen: number, key: string): ReconcileResult[] =>
+  inputsOf(slug, specimen, key).map((input) => reconcile(input, sha256));
+
+/** What reconcile is handed for one part: an input for each element, quantity kind and mode. */
+export function inputsOf(slug: string, specimen: number, key: string): ReconcileInput[] {
   const item = scenario.items.find((i) => i.slug === slug)!;
   const component = item.specimens[specimen]!.components.find((c) => c.key === key)!;
   const readings = component.readings.flatMap(({ file, sample }) => {
@@ -71,7 +76,8 @@ export function resultsOf(slug: string, specimen: number, key: string): Reconcil
         };
       });
   });
-  return partInputs(component, readings).map(({ input }) => reconcile(input, sha256));
+  const thickFor = (element: string) => infiniteThicknessMm(component.material, element);
+  return partInputs(component, readings, thickFor).map(({ input }) => input);
 }
 
 export const resultOf = (

@@ -1,0 +1,142 @@
+// node commands/mutate.mjs [--count 200] [--seed 1] [--workers 2] [--only PART-OF-A-FILE-NAME] [--list]
+//
+// Do the tests notice when the statistics are wrong? Changes one operator, comparison, constant, sign or returned value of
+// lib/statistics at a time, in a copy of the repository, and runs the tests that reach the file: quick ones first. A mutant is
+// caught when a test fails or hangs. Prints how many were caught and every survivor.
+import { readdirSync, readFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { parseArgs } from "node:util";
+import { isMainThread, parentPort, Worker, workerData } from "node:worker_threads";
+import { prepare, root } from "./prepare.mjs";
+
+const folders = ["tests/statistics", "tests/published", "tests/properties", "tests/quantity", "tests/reconcile"];
+const room = "lib/statistics";
+
+if (isMainThread) await main();
+else await work();
+
+async function main() {
+  const { values } = parseArgs({
+    options: {
+      count: { type: "string", default: "200" },
+      seed: { type: "string", default: "1" },
+      workers: { type: "string", default: "2" },
+      only: { type: "string", default: "" },
+      list: { type: "boolean", default: false },
+    },
+  });
+  await prepare();
+  const { findMutants, sample } = await import("./mutate/mutants.mjs");
+  const { Copy, reach } = await import("./mutate/copy.mjs");
+  const files = readdirSync(join(root, room))
+    .filter((name) => name.endsWith(".ts") && name.includes(values.only))
+    .map((name) => join(root, room, name));
+  const all = findMutants(files);
+  const chosen = sample(all, Number(values.count), Number(values.seed)).map((mutant) => ({
+    ...mutant,
+    file: relative(root, mutant.file),
+  }));
+  console.log(`${chosen.length} of ${all.length} possible mutants of ${files.length} files, seed ${values.seed}`);
+  if (values.list) return chosen.forEach((mutant) => void console.log(describe(mutant)));
+
+  const reached = reach(root, folders);
+  const copies = Array.from({ length: Number(values.workers) }, () => new Copy(root));
+  try {
+    const durations = baseline(copies[0], [...reached.keys()]);
+    const tasks = chosen.map((mutant) => ({ mutant, tests: testsFor(mutant.file, reached, durations) }));
+    const outcomes = await share(tasks, copies);
+    report(chosen, outcomes);
+  } finally {
+    for (const copy of copies) copy.remove();
+  }
+}
+
+/** Milliseconds each test file takes with nothing changed; all must pass. */
+function baseline(copy, tests) {
+  const file = join(copy.folder, ".cache", "baseline.json");
+  const passed = copy.passes(tests, { seconds: 600, report: file });
+  const { testResults } = JSON.parse(readFileSync(file, "utf8"));
+  if (!passed) {
+    const failed = testResults
+      .filter((result) => result.status === "failed")
+      .map((result) => relative(copy.folder, result.name));
+    throw new Error(`Tests must pass before anything is changed. Failing: ${failed.join(", ")}`);
+  }
+  return new Map(testResults.map((result) => [relative(copy.folder, result.name), result.endTime - result.startTime]));
+}
+
+/** The tests that reach a file: first those that take under a second, then the others. */
+function testsFor(file, reached, durations) {
+  const tests = [...reached].filter(([, files]) => files.has(file)).map(([test]) => test);
+  const quick = tests.filter((test) => durations.get(test) < 1000);
+  const slow = tests.filter((test) => !quick.includes(test));
+  const longest = tests.reduce((sum, test) => sum + durations.get(test), 0) / 1000;
+  return { stages: [quick, slow].filter((stage) => stage.length > 0), seconds: 20 + 4 * longest };
+}
+
+/** Deals the tasks out to one thread a copy, each taking the next when it is free. */
+async function share(tasks, copies) {
+  const outcomes = new Array(tasks.length);
+  let next = 0;
+  let done = 0;
+  await Promise.all(
+    copies.map(
+      (copy) =>
+        new Promise((resolve, reject) => {
+          const worker = new Worker(new URL(import.meta.url), { workerData: { root, folder: copy.folder } });
+          const give = () => {
+            if (next < tasks.length) worker.postMessage({ index: next, ...tasks[next++] });
+            else worker.postMessage(null);
+          };
+          worker.on("message", ({ index, caught }) => {
+            outcomes[index] = caught;
+            done += 1;
+            const { mutant } = tasks[index];
+            if (!caught) console.log(`  survived (${done} of ${tasks.length}): ${describe(mutant)}`);
+            give();
+          });
+          worker.on("error", reject);
+          worker.on("exit", resolve);
+          give();
+        }),
+    ),
+  );
+  return outcomes;
+}
+
+async function work() {
+  const { Copy } = await import("./mutate/copy.mjs");
+  const copy = Object.assign(Object.create(Copy.prototype), { folder: workerData.folder });
+  parentPort.on("message", (task) => {
+    if (task === null) return parentPort.close();
+    const { index, mutant, tests } = task;
+    const original = readFileSync(join(workerData.root, mutant.file), "utf8");
+    const inCopy = readFileSync(join(copy.folder, mutant.file), "utf8");
+    if (inCopy !== original)
+      process.emitWarning(`${mutant.file} changed while the mutants ran; the copy's text is used`);
+    copy.write(mutant.file, inCopy.slice(0, mutant.start) + mutant.replacement + inCopy.slice(mutant.end));
+    const caught = tests.stages.some((stage) => !copy.passes(stage, { seconds: tests.seconds }));
+    copy.write(mutant.file, inCopy);
+    parentPort.postMessage({ index, caught });
+  });
+}
+
+function describe({ file, line, kind, before, after }) {
+  return `${file}:${line} ${kind}\n      ${before}\n    → ${after}`;
+}
+
+function report(chosen, outcomes) {
+  const survivors = chosen.filter((_, index) => !outcomes[index]);
+  const explained = JSON.parse(readFileSync(join(root, "commands", "mutate", "equivalent.json"), "utf8"));
+  const reasonFor = ({ file, before, after }) =>
+    explained.find((one) => one.file === file && one.before === before && one.after === after)?.reason;
+  const equivalent = survivors.filter(reasonFor);
+  const missed = survivors.filter((mutant) => !reasonFor(mutant));
+  const caught = chosen.length - survivors.length;
+  console.log(`\n${caught} of ${chosen.length} caught (${((100 * caught) / chosen.length).toFixed(1)} %)`);
+  for (const mutant of missed) console.log(`survived: ${describe(mutant)}`);
+  for (const mutant of equivalent)
+    console.log(`changes nothing that shows: ${describe(mutant)}\n      ${reasonFor(mutant)}`);
+  const counted = chosen.length - equivalent.length;
+  console.log(`${((100 * caught) / counted).toFixed(1)} % of the ${counted} that can be told from the original`);
+}
