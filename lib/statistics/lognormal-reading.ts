@@ -115,6 +115,13 @@ const momentsOf = (top: number, sums: readonly number[], step: number): Moments 
 /** 0.7 of the integrand's narrowest scale: for a Gaussian the trapezoidal rule then errs by 2·exp(−2π²/0.7²), less than 1e-17. */
 const stepFor = (...curvatures: number[]): number => 0.7 / Math.sqrt(Math.max(1, ...curvatures));
 
+/** A place at or below 0 where the slope is not negative: `from` lowered by 3/σ, 6/σ, 12/σ … (the content by e³, e⁶ …). */
+const risingBelow = (slopes: (e: number) => [number, number], from: number, sigma: number): number => {
+  let e = Math.min(0, from);
+  for (let depth = 3 / sigma; slopes(e)[0] < 0; depth *= 2) e = Math.min(0, from) - depth;
+  return e;
+};
+
 /** A detected reading, summed over the content: density of x. */
 const seenByContent = (x: number, u: number, theta: number, sigma: number): Moments => {
   const h: Integrand = (e) => {
@@ -126,9 +133,9 @@ const seenByContent = (x: number, u: number, theta: number, sigma: number): Mome
     const s = (sigma * c) / u;
     return [s * ((x - c) / u) - e, sigma * s * ((x - 2 * c) / u) - 1];
   };
-  // Peaks lie between the model's centre (e = 0) and the reading's own content; below the centre where the reading is not positive.
-  const c0 = Math.exp(theta);
-  const own = x > 0 ? (Math.log(x) - theta) / sigma : Math.min(0, ((sigma * c0) / u) * ((x - c0) / u));
+  // Peaks lie between the model's centre (e = 0) and the reading's own content; where the reading is not positive, above a content
+  // so small beside u that the slope there is the model's alone.
+  const own = x > 0 ? (Math.log(x) - theta) / sigma : risingBelow(slopes, (Math.log(u) - theta) / sigma, sigma);
   const lo = Math.min(0, own);
   const hi = Math.max(0, own);
   let peak = peakBetween(lo, hi, own, slopes);
