@@ -15,7 +15,10 @@ export function ButtonLink({ kind = "secondary", ...rest }: ComponentProps<"a"> 
   return <a {...rest} className={classOf(kind)} />;
 }
 
-/** The row of controls at the end of a form or part; on a phone they take the whole width, the main one first. */
-export function Actions({ children }: { children: ReactNode }) {
-  return <div className={styles.actions}>{children}</div>;
+/**
+ * The row of controls at the end of a form or part; on a phone they take the whole width, the main one first. With `thumb` they stay at
+ * the foot of a phone's window while their form is in view: for the long forms.
+ */
+export function Actions({ children, thumb = false }: { children: ReactNode; thumb?: boolean }) {
+  return <div className={`${styles.actions} ${thumb ? styles.thumb : ""}`}>{children}</div>;
 }

@@ -62,7 +62,10 @@ export function QuantityField({
         />
         {uncertainty ? (
           <>
-            <span aria-hidden="true">±</span>
+            <label htmlFor={`${id}-u`}>
+              <span aria-hidden="true">±</span>
+              <span className="visually-hidden">{uncertainty}</span>
+            </label>
             <input
               type="text"
               inputMode="decimal"
@@ -74,7 +77,6 @@ export function QuantityField({
               value={uText}
               disabled={disabled}
               onChange={(event) => setUText(event.currentTarget.value)}
-              aria-label={uncertainty}
               aria-describedby={`${id}-said`}
             />
           </>

@@ -30,7 +30,7 @@ export function SiteHeader() {
           </ul>
         </nav>
         <p className={styles.bench}>
-          <a href={paths.bench()}>Sign in / Bench</a>
+          <a href={paths.bench()}>Sign in</a>
         </p>
       </div>
     </header>

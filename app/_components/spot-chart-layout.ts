@@ -36,7 +36,9 @@ export type SpotChartLayout = {
     }[];
   }[];
   limits: { id: string; at: number; text: string; dx: number }[];
-  ticks: { at: number; text: string; dx: number }[];
+  ticks: { at: number; value: number; text: string; dx: number }[];
+  /** The right end of the axis; the left is zero. */
+  max: number;
 };
 
 const shotHeight = 15;
@@ -95,7 +97,8 @@ export function spotChartLayout(input: SpotChartInput, width = 256): SpotChartLa
       const text = plainNumber(value);
       const size = textWidth(text, font - 1);
       const x = at(value) * width;
-      return { at: at(value), text, dx: Math.min(Math.max(-size / 2, -x), width - size - x) };
+      return { at: at(value), value, text, dx: Math.min(Math.max(-size / 2, -x), width - size - x) };
     }),
+    max,
   };
 }

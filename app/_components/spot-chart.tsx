@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import styles from "./spot-chart.module.css";
-import { type SpotChartInput, spotChartLayout } from "./spot-chart-layout.ts";
+import { type SpotChartInput, type SpotChartLayout, spotChartLayout } from "./spot-chart-layout.ts";
 
 const percent = (fraction: number): string => `${Number((fraction * 100).toFixed(3))}%`;
 
@@ -19,10 +19,20 @@ export function SpotChart({
   note?: ReactNode;
   table?: ReactNode;
 }) {
-  const layout = spotChartLayout(input);
   return (
     <figure className={styles.chart}>
       <figcaption className={styles.title}>{title}</figcaption>
+      <SpotDrawing layout={spotChartLayout(input)} />
+      {note ? <p className={styles.note}>{note}</p> : null}
+      {table}
+    </figure>
+  );
+}
+
+/** The drawing alone, at the width it is given. */
+export function SpotDrawing({ layout }: { layout: SpotChartLayout }) {
+  return (
+    <div className={styles.drawing}>
       <svg width="100%" height={layout.height} aria-hidden="true" focusable="false">
         {layout.limits.map((limit, index) => (
           <g key={limit.id} className={styles.limit}>
@@ -75,8 +85,6 @@ export function SpotChart({
           </g>
         ))}
       </svg>
-      {note ? <p className={styles.note}>{note}</p> : null}
-      {table}
-    </figure>
+    </div>
   );
 }

@@ -1,4 +1,5 @@
 import { Disclosure } from "@/app/_components/disclosure.tsx";
+import { ReadingsChart } from "@/app/_components/readings-chart.tsx";
 import { Evidence } from "@/app/(catalogue)/_item/evidence.tsx";
 import { ResultBlock } from "@/app/(catalogue)/_item/result-block.tsx";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
@@ -7,6 +8,7 @@ import { setAsideSentence } from "@/lib/wording/bench.ts";
 import { elementName } from "@/lib/wording/elements.ts";
 import { wordsForFlag } from "@/lib/wording/flags.ts";
 import { counted, listed } from "@/lib/wording/formats.ts";
+import { liveFigureNote } from "@/lib/wording/result-figures.ts";
 
 /**
  * A part's results as its page would show them: number, strip, verdicts, flags, and all evidence folded. What was not
@@ -31,7 +33,13 @@ export function PartResults({ placed, files }: { placed: PlacedResult[]; files: 
         </Disclosure>
       ) : null}
       <h3>Readings and method behind each result</h3>
-      <Evidence placed={placed} files={files} />
+      <Evidence
+        placed={placed}
+        files={files}
+        drawSpots={({ result, note: _, ...figure }) => (
+          <ReadingsChart {...figure} note={liveFigureNote(result.unit)} unit={result.unit} interval={result.interval} />
+        )}
+      />
     </>
   );
 }

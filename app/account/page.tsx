@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { redirect } from "next/navigation";
 import { Actions, Button, ButtonLink } from "@/app/_components/button.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
+import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { currentPerson } from "@/lib/access/current-person.ts";
 import { may } from "@/lib/access/permissions.ts";
 import { paths } from "@/lib/platform/paths.ts";
@@ -16,6 +17,7 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
   const { refused } = await searchParams;
   return (
     <>
+      <WorkplaceBar person={person} current="account" />
       <h1>{person.name}</h1>
       {refused ? <Warning>{problemSentence({ code: "not-allowed", where: { field: refused } })}</Warning> : null}
       <p>

@@ -1,11 +1,17 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
+import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { requirePerson } from "@/lib/access/require-person.ts";
 import { paths } from "@/lib/platform/paths.ts";
 
 export const metadata: Metadata = { title: { default: "Bench", template: "%s – Bench" }, robots: { index: false } };
 
 export default async function BenchLayout({ children }: { children: ReactNode }) {
-  await requirePerson("see-bench", paths.bench());
-  return children;
+  const person = await requirePerson("see-bench", paths.bench());
+  return (
+    <>
+      <WorkplaceBar person={person} current="bench" />
+      {children}
+    </>
+  );
 }

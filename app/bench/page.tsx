@@ -2,6 +2,7 @@ import { Actions, ButtonLink } from "@/app/_components/button.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
+import { ThumbBar } from "@/app/_components/thumb-bar.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { type Batch, listBatches } from "@/lib/store/imports.ts";
@@ -86,6 +87,12 @@ export default async function BenchPage() {
           </Entry>
         ) : null}
       </Ledger>
+      <ThumbBar>
+        <ButtonLink kind="primary" href={paths.benchImport()}>
+          Load a file
+        </ButtonLink>
+        <ButtonLink href={paths.benchHand()}>By hand</ButtonLink>
+      </ThumbBar>
     </>
   );
 }

@@ -2,7 +2,7 @@ import type { SnapshotDecision, SnapshotReading, SnapshotResult } from "../publi
 import type { QuantityKind } from "../quantity/kinds.ts";
 import { normaliseShot } from "../reconcile/normalise.ts";
 import { elementTitle } from "./elements.ts";
-import { amountText, listed, resultText, significant, withUnit } from "./formats.ts";
+import { amountText, counted, listed, resultText, significant, withUnit } from "./formats.ts";
 import { limitName, verdictWords } from "./verdicts.ts";
 
 /** What the drawings of a result need, words and numbers, from the snapshot alone. Nothing is worked out anew here but units. */
@@ -142,6 +142,23 @@ export function spotFigureTitle(result: SnapshotResult): string {
 /** Said under the spot drawing. */
 export const spotFigureNote = (unit: string): string =>
   `In ${unit}. Each dot is one reading; its bar reaches two standard uncertainties to either side. An open bar was not detected and ends at what the analyser could see. A hollow dot was set aside and does not count. The thin upright line is the value of the spot.`;
+
+/** One shot of the drawing in words: "A, near the rim: 398 ± 24 mg/kg (two standard uncertainties)". */
+export function pointSentence(spot: string, point: SpotFigureRow["points"][number], unit: string): string {
+  const aside = point.setAside ? "; set aside" : "";
+  if (point.value === null)
+    return `${spot}: not detected${point.below === null ? "" : `, below ${amountText(point.below, unit)}`}${aside}`;
+  if (point.half === null) return `${spot}: ${amountText(point.value, unit)}, without an error${aside}`;
+  return `${spot}: ${significant(point.value)} ± ${amountText(point.half, unit)} (two standard uncertainties)${aside}`;
+}
+
+/** A spot of the drawing in words: "Spot A, near the rim: 401 mg/kg from 3 readings". */
+export const spotSentence = (spot: string, mean: number | null, readings: number, unit: string): string =>
+  `Spot ${spot}: ${mean === null ? "" : `${amountText(mean, unit)} from `}${counted(readings, "reading")}`;
+
+/** Said under the drawing of the bench, which also has the interval and answers to pointer and keys. */
+export const liveFigureNote = (unit: string): string =>
+  `${spotFigureNote(unit)} The grey band is the range that most likely holds the true amount. Point at a reading, or press Tab and then the arrow keys, and it is said in words.`;
 
 /** Said under the interval strip. */
 export const axisNote = (unit: string): string => `Scale in ${unit}`;

@@ -1,8 +1,10 @@
+import type { ReactNode } from "react";
 import { BudgetFigure } from "@/app/_components/budget-figure.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import { SpotChart } from "@/app/_components/spot-chart.tsx";
+import type { SpotChartInput } from "@/app/_components/spot-chart-layout.ts";
 import { Verdict } from "@/app/_components/verdict.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
@@ -35,15 +37,26 @@ import { partTitle, samePart } from "./part-title.ts";
 import { ReadingsTable } from "./readings-table.tsx";
 import { evidenceId, Standing } from "./result-block.tsx";
 
+/** How the readings by spot are drawn: still on public pages, answering to pointer and keys at the bench. */
+export type DrawSpots = (figure: {
+  title: string;
+  note: string;
+  input: SpotChartInput;
+  table: ReactNode;
+  result: SnapshotResult;
+}) => ReactNode;
+
 /** All that stands behind each result, one fold to a part and in it one to a result. */
 export function Evidence({
   placed,
   files,
   several = false,
+  drawSpots = ({ result: _, ...figure }) => <SpotChart {...figure} />,
 }: {
   placed: PlacedResult[];
   files: Snapshot["files"];
   several?: boolean;
+  drawSpots?: DrawSpots;
 }) {
   const parts = placed.filter((p, at) => placed.findIndex((other) => samePart(p, other)) === at);
   const folds = (mine: PlacedResult[]) =>
@@ -57,7 +70,7 @@ export function Evidence({
           </span>
         }
       >
-        <ResultEvidence placed={each} files={files} />
+        <ResultEvidence placed={each} files={files} drawSpots={drawSpots} />
       </Disclosure>
     ));
   if (parts.length === 1) return <div>{folds(placed)}</div>;
@@ -81,7 +94,15 @@ export function Evidence({
 /** "lead in glaze, outside": tells the tables of one result from those of another. */
 const subjectOf = ({ part, result }: PlacedResult): string => `${elementName(result.element)} in ${part.name}`;
 
-function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapshot["files"] }) {
+function ResultEvidence({
+  placed,
+  files,
+  drawSpots,
+}: {
+  placed: PlacedResult;
+  files: Snapshot["files"];
+  drawSpots: DrawSpots;
+}) {
   const { part, result } = placed;
   const rows = spotFigure(result);
   const limits = limitsOnAxis(result).map((d) => d.limitId);
@@ -97,6 +118,10 @@ function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapsh
           { name: "Form", value: formLabels[part.form] },
           { name: "A child can touch it", value: part.accessible ? "yes" : "no" },
           { name: "Thickness", value: part.thicknessMm === null ? null : withUnit(String(part.thicknessMm), "mm") },
+          {
+            name: "Narrowest place",
+            value: part.smallestDimensionMm ? withUnit(String(part.smallestDimensionMm), "mm") : null,
+          },
           { name: "Area", value: part.areaCm2 === null ? null : withUnit(String(part.areaCm2), "cm²") },
           { name: "Mass", value: part.massG === null ? null : withUnit(String(part.massG), "g") },
           { name: "What the number is", value: labelOf(quantityLabels, result.quantity) },
@@ -104,16 +129,15 @@ function ResultEvidence({ placed, files }: { placed: PlacedResult; files: Snapsh
           { name: "How deep the analyser saw", value: depthWords(result) },
         ]}
       />
-      {rows.length > 0 ? (
-        <SpotChart
-          title={spotFigureTitle(result)}
-          note={spotFigureNote(result.unit)}
-          input={{ rows, limits: limits.length > 0 ? stripFigure(result).limits : [] }}
-          table={readings}
-        />
-      ) : (
-        readings
-      )}
+      {rows.length > 0
+        ? drawSpots({
+            title: spotFigureTitle(result),
+            note: spotFigureNote(result.unit),
+            input: { rows, limits: limits.length > 0 ? stripFigure(result).limits : [] },
+            table: readings,
+            result,
+          })
+        : readings}
       <Method result={result} />
       <Budget result={result} subject={subject} />
       {result.flags.length > 0 ? (

@@ -1,12 +1,16 @@
 import { controlExamples } from "./controls.tsx";
+import { entryControlExamples } from "./entry-controls.tsx";
 import type { Example } from "./example.ts";
 import { figureExamples } from "./figures.tsx";
 import { intervalStripExamples } from "./interval-strip.tsx";
+import { liveFigureExamples } from "./live-figures.tsx";
 import { pieceExamples } from "./pieces.tsx";
 
 export const exampleGroups: { title: string; examples: Example[] }[] = [
   { title: "Interval strip", examples: intervalStripExamples },
   { title: "Figures and tables", examples: figureExamples },
+  { title: "Figures that answer", examples: liveFigureExamples },
   { title: "Controls", examples: controlExamples },
+  { title: "Controls for entering data", examples: entryControlExamples },
   { title: "Pieces of a page", examples: pieceExamples },
 ];

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { ActionForm } from "@/app/_components/action-form.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
+import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { requirePerson } from "@/lib/access/require-person.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
@@ -17,10 +18,11 @@ const roleChoices = [
 ];
 
 export default async function PeoplePage() {
-  await requirePerson("manage-people", paths.people());
+  const person = await requirePerson("manage-people", paths.people());
   const people = await listPeople(database());
   return (
     <>
+      <WorkplaceBar person={person} current="account" />
       <h1>People</h1>
       <DataTable
         caption="Who can sign in"

@@ -196,7 +196,7 @@ export function HandSheet({
           </tbody>
         </table>
       </section>
-      <Actions>
+      <Actions thumb>
         <Button kind="primary" disabled={pending || filled === 0} onClick={save}>
           {pending ? "Working …" : `Keep ${counted(filled, "reading")}`}
         </Button>

@@ -1,9 +1,10 @@
 import type { Metadata } from "next";
 import { ActionForm } from "@/app/_components/action-form.tsx";
 import { RadioGroup } from "@/app/_components/choice-field.tsx";
+import { ComboboxField } from "@/app/_components/combobox-field.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
-import { NumberField, SelectField, TextAreaField, TextField } from "@/app/_components/field.tsx";
+import { NumberField, TextAreaField, TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { type Instrument, listInstruments } from "@/lib/store/instruments.ts";
@@ -123,11 +124,11 @@ function InstrumentForm({ instrument }: { instrument: Instrument | undefined }) 
         optional
         defaultValue={instrument?.minimumSeconds ?? ""}
       />
-      <SelectField
+      <ComboboxField
         name="timeZone"
         label="Time zone of its clock"
+        hint="Type a few letters of the place"
         choices={zones}
-        empty="Not said"
         optional
         defaultValue={instrument?.timeZone ?? ""}
       />

@@ -1,8 +1,10 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { ButtonLink } from "@/app/_components/button.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import { PhotoFigure, PhotoRow } from "@/app/_components/photo-figure.tsx";
+import { ThumbBar } from "@/app/_components/thumb-bar.tsx";
 import { VerdictMark } from "@/app/_components/verdict.tsx";
 import { Notice } from "@/app/_components/warning.tsx";
 import { loadDraft } from "@/app/_draft/load-draft.ts";
@@ -138,6 +140,13 @@ export default async function ReviewItemPage({ params, searchParams }: Props) {
           {refusal === null ? <Decision itemId={item.id} shownDigest={inputsDigest} /> : <p>{refusal}</p>}
         </Entry>
       </Ledger>
+      {refusal === null ? (
+        <ThumbBar>
+          <ButtonLink kind="primary" href="#decide">
+            To your decision
+          </ButtonLink>
+        </ThumbBar>
+      ) : null}
     </>
   );
 }

@@ -70,7 +70,7 @@ export function LoadForm({
           </p>
         ) : null}
       </div>
-      <Actions>
+      <Actions thumb>
         <Button type="submit" name="intent" value="load" kind="primary" disabled={progress !== null}>
           Load the readings
         </Button>

@@ -5,7 +5,7 @@ import { redirect } from "next/navigation";
 import type { FormState } from "@/app/_components/action-form.tsx";
 import { errorReply, noticeReply } from "@/app/_components/form-reply.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
-import { formNumber, formText, formTextOrNull, formTicked, parseForm } from "@/lib/platform/form-values.ts";
+import { formQuantity, formText, formTextOrNull, formTicked, parseForm } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { counted } from "@/lib/wording/formats.ts";
 import { assignInput, assignReadingsWorkflow } from "@/lib/workflows/assign-readings.ts";
@@ -57,9 +57,10 @@ export async function addPart(itemId: string, specimenId: string, _: FormState, 
     material: formText(data, "material"),
     form: formText(data, "form"),
     accessible: formTicked(data, "accessible"),
-    thicknessMm: formNumber(data, "thicknessMm"),
-    areaCm2: formNumber(data, "areaCm2"),
-    massG: formNumber(data, "massG"),
+    thicknessMm: formQuantity(data, "thicknessMm", "mm"),
+    smallestDimensionMm: formQuantity(data, "smallestDimensionMm", "mm"),
+    areaCm2: formQuantity(data, "areaCm2", "cm²"),
+    massG: formQuantity(data, "massG", "g"),
   });
   const outcome = form.ok ? await addComponentWorkflow(await requestContext(), specimenId, form.value) : form;
   if (!outcome.ok) return inForm(`part-${specimenId}-`, errorReply(outcome.problems));

@@ -3,7 +3,8 @@ import { Checkbox, Fieldset } from "@/app/_components/choice-field.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
-import { NumberField, SelectField, TextField } from "@/app/_components/field.tsx";
+import { SelectField, TextField } from "@/app/_components/field.tsx";
+import { QuantityField } from "@/app/_components/quantity-field.tsx";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { SpecimenRecord } from "@/lib/store/items.ts";
 import type { WorkingRecord } from "@/lib/store/working-item.ts";
@@ -167,9 +168,25 @@ function PartForm({ itemId, specimenId }: { itemId: string; specimenId: string }
       <Fieldset legend="Within reach">
         <Checkbox id={id("accessible")} name="accessible" label="A child can touch or lick it" defaultChecked />
       </Fieldset>
-      <NumberField id={id("thicknessMm")} name="thicknessMm" label="Thickness" unit="mm" optional />
-      <NumberField id={id("areaCm2")} name="areaCm2" label="Area" unit="cm²" optional />
-      <NumberField id={id("massG")} name="massG" label="Mass" unit="g" optional />
+      <QuantityField
+        id={id("thicknessMm")}
+        name="thicknessMm"
+        label="Thickness"
+        wanted="mm"
+        units={["mm", "cm", "in"]}
+        optional
+      />
+      <QuantityField
+        id={id("smallestDimensionMm")}
+        name="smallestDimensionMm"
+        label="Narrowest place"
+        hint="Across the face that was shot, if it may be smaller than the analyser’s window"
+        wanted="mm"
+        units={["mm", "cm", "in"]}
+        optional
+      />
+      <QuantityField id={id("areaCm2")} name="areaCm2" label="Area" wanted="cm²" units={["cm²", "mm²"]} optional />
+      <QuantityField id={id("massG")} name="massG" label="Mass" wanted="g" units={["g", "kg", "oz"]} optional />
     </ActionForm>
   );
 }

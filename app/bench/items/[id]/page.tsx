@@ -1,9 +1,12 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { ActionForm } from "@/app/_components/action-form.tsx";
+import { ButtonLink } from "@/app/_components/button.tsx";
+import { ConfirmDialog } from "@/app/_components/confirm-dialog.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
+import { ThumbBar } from "@/app/_components/thumb-bar.tsx";
 import { Notice } from "@/app/_components/warning.tsx";
 import { loadDraft } from "@/app/_draft/load-draft.ts";
 import { PartResults } from "@/app/_draft/part-results.tsx";
@@ -107,12 +110,13 @@ export default async function BenchItemPage({ params, searchParams }: Props) {
           >
             <PartResults placed={placed.filter((p) => p.part.id === part.id)} files={snapshot.files} />
             {record.readings.some((r) => r.componentId === part.id) ? null : (
-              <ActionForm
-                action={removePart.bind(null, part.id)}
-                submit="Take this part away"
-                submitKind="quiet"
-                compact
-              />
+              <ConfirmDialog
+                ask="Take this part away"
+                title={`Take “${part.name}” away?`}
+                form={<ActionForm action={removePart.bind(null, part.id)} submit="Take it away" compact />}
+              >
+                <p>It has no readings. Its name, material and form are forgotten; it can only be written down anew.</p>
+              </ConfirmDialog>
             )}
             <PartReadings part={part} readings={record.readings.filter((r) => r.componentId === part.id)} />
           </Entry>
@@ -123,6 +127,11 @@ export default async function BenchItemPage({ params, searchParams }: Props) {
           </Entry>
         ) : null}
       </Ledger>
+      <ThumbBar>
+        <ButtonLink kind="primary" href="#next">
+          What comes next
+        </ButtonLink>
+      </ThumbBar>
     </>
   );
 }
