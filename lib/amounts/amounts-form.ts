@@ -1,6 +1,5 @@
 import * as z from "zod";
 import { geometryShapes } from "./geometry.ts";
-import type { AmountsResult, ReferenceLoading } from "./types.ts";
 
 /**
  * The calculator's state, as it stands in the address: every input is text, empty where nothing was entered. A quantity is
@@ -100,16 +99,4 @@ export function serialiseAmounts(state: AmountsState): string {
   const untouched = parseAmounts({});
   const kept = (Object.keys(untouched) as (keyof AmountsState)[]).filter((key) => state[key] !== untouched[key]);
   return new URLSearchParams(kept.map((key) => [key, state[key]])).toString();
-}
-
-/**
- * Works out all that the state allows. Never throws on what a person typed: what is missing or cannot be is a Problem whose
- * `where.field` is the state's key, and the part of the result that needed it is null.
- */
-export function computeAmounts(
-  state: AmountsState,
-  seed: number,
-  options: { references?: readonly ReferenceLoading[]; draws?: number } = {},
-): AmountsResult {
-  throw new Error(`not yet: ${state.from} ${seed} ${options.draws}`);
 }

@@ -1,4 +1,4 @@
-import { type SolidShape, solidVolume, volumeFormula } from "./solid-volume.ts";
+import { type SolidShape, volumeFormula } from "./solid-volume.ts";
 import type { GeometryShape } from "./types.ts";
 
 /** What a dimension is: a length in mm, or an area in cm². */
@@ -6,47 +6,42 @@ export type DimensionKind = "length" | "area";
 
 type Sizes = Record<string, number>;
 
+/** Sizes that no body has, by the code of the problem. */
+export type GeometryFlaw = "ring-without-rim" | "wall-too-thick";
+
 /** A shape as a person with a calliper measures it: diameters, walls, thicknesses. Volumes in mm³. */
 export type Geometry = {
   dimensions: Record<string, DimensionKind>;
   /** Why sizes like these cannot be, or null. */
-  flaw: (sizes: Sizes) => string | null;
+  flaw: (sizes: Sizes) => GeometryFlaw | null;
   /** mm³; zero where a draw of the sizes leaves no body (a wall thinner than nothing). */
   volume: (sizes: Sizes) => number;
-  /** ∂V/∂dimension, mm³ for one mm (for an area: one cm²). */
-  sensitivity: (sizes: Sizes) => Sizes;
 };
 
 /** Each letter of a solid as a sum of multiples of what is measured. */
 type Reading = Record<string, Record<string, number>>;
 
-const read = (reading: Reading, sizes: Sizes): Sizes =>
-  Object.fromEntries(
-    Object.entries(reading).map(([letter, terms]) => [
-      letter,
-      Object.entries(terms).reduce((sum, [name, factor]) => sum + factor * (sizes[name] ?? Number.NaN), 0),
-    ]),
-  );
-
-const ofSolid = (shape: SolidShape, reading: Reading, flaw: (sizes: Sizes) => string | null = () => null): Geometry => {
+const ofSolid = (
+  shape: SolidShape,
+  reading: Reading,
+  flaw: (sizes: Sizes) => GeometryFlaw | null = () => null,
+): Geometry => {
   const names = [...new Set(Object.values(reading).flatMap((terms) => Object.keys(terms)))];
   const volume = volumeFormula(shape);
-  const exact = Object.fromEntries(Object.keys(reading).map((letter) => [letter, 0]));
+  const letters = Object.entries(reading).map(([letter, terms]) => [letter, Object.entries(terms)] as const);
+  const dimensions: Sizes = {};
   return {
     dimensions: Object.fromEntries(names.map((name) => [name, "length"])),
     flaw,
-    volume: (sizes) => Math.max(0, volume(read(reading, sizes))),
-    sensitivity: (sizes) => {
-      const { sensitivity } = solidVolume({ shape, dimensions: read(reading, sizes), u: exact });
-      return Object.fromEntries(
-        names.map((name) => [
-          name,
-          Object.entries(reading).reduce(
-            (sum, [letter, terms]) => sum + (sensitivity[letter] as number) * (terms[name] ?? 0),
-            0,
-          ),
-        ]),
-      );
+    volume: (sizes) => {
+      for (const [letter, terms] of letters) {
+        let sum = 0;
+        for (const [name, factor] of terms) sum += factor * (sizes[name] ?? Number.NaN);
+        dimensions[letter] = sum;
+      }
+      // An inner radius below zero is a wall that fills the tube: its square would take away what is not there.
+      if ("r" in dimensions) dimensions.r = Math.max(0, dimensions.r as number);
+      return Math.max(0, volume(dimensions));
     },
   };
 };
@@ -82,7 +77,6 @@ export const geometries: Record<GeometryShape, Geometry> = {
     dimensions: { area: "area", thickness: "length" },
     flaw: () => null,
     volume: ({ area = Number.NaN, thickness = Number.NaN }) => 100 * area * thickness,
-    sensitivity: ({ area = Number.NaN, thickness = Number.NaN }) => ({ area: 100 * thickness, thickness: 100 * area }),
   },
 };
 

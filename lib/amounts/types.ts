@@ -164,12 +164,7 @@ export type AmountsResult = {
   /** area × loading, where both are given: what it takes. */
   needed: { area: Estimate<"ft²">; loading: Estimate<"µg/ft²">; mass: Estimate<"mg"> } | null;
   /** areal ↔ mass fraction of a coat, where thickness and density are given. */
-  coating: {
-    loading: Estimate<"mg/cm²">;
-    content: Estimate<"mg/kg">;
-    thickness: Estimate<"µm">;
-    density: Estimate<"g/cm³">;
-  } | null;
+  coating: { loading: Estimate<"mg/cm²">; content: Estimate<"mg/kg"> } | null;
   /** A ball of the element's mass at the pure element's (or the part's) density, for the drawing. */
   grain: { massMg: number; density: number; diameterMm: number } | null;
   nearestMass: Nearest<MassComparator>[];
