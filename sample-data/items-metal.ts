@@ -112,6 +112,7 @@ export const metal: ScenarioItem[] = [
             form: "bulk",
             accessible: true,
             thicknessMm: 1.6,
+            smallestDimensionMm: 3,
             areaCm2: 5,
             massG: 3,
             readings: [shotsOf(second, "S08 zinc star, split ring", "ab")],

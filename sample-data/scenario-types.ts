@@ -87,6 +87,7 @@ export type ScenarioComponent = {
   form: "bulk" | "coating";
   accessible: boolean;
   thicknessMm: number | null;
+  smallestDimensionMm?: number; // across the face that was shot, where it is small
   areaCm2: number | null;
   massG: number | null;
   readings: SampleReadings[];

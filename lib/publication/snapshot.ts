@@ -134,6 +134,7 @@ export const snapshotPart = z.object({
   form: z.enum(["bulk", "coating"]),
   accessible: z.boolean(),
   thicknessMm: z.number().nullable(),
+  smallestDimensionMm: z.number().nullable().optional(), // narrowest measure across the face that was shot
   areaCm2: z.number().nullable(),
   massG: z.number().nullable(),
   results: z.array(snapshotResult),

@@ -28,7 +28,7 @@ export type PartInput = { mode: string | null; input: ReconcileInput; resultOf: 
  * It is asked for mass fractions only: a loading per area is read on thin coats by its nature.
  */
 export function partInputs(
-  part: { form: "bulk" | "coating"; thicknessMm: number | null },
+  part: { form: "bulk" | "coating"; thicknessMm: number | null; smallestDimensionMm?: number | null | undefined },
   readings: readonly PartReading[],
   infiniteThicknessMm: (element: string) => number | null = () => null,
 ): PartInput[] {
@@ -61,6 +61,7 @@ export function partInputs(
         minimumSeconds: largest(instruments.map((i) => i.minimumSeconds)),
         windowMm: largest(instruments.map((i) => i.windowMm)),
         thicknessMm: part.thicknessMm,
+        smallestDimensionMm: part.smallestDimensionMm ?? null,
         infiniteThicknessMm: massFractions.has(quantity) ? infiniteThicknessMm(element) : null,
       };
       return { mode, input, resultOf: new Map(members.map(([reading, result]) => [reading.id, result])) };

@@ -28,6 +28,7 @@ export type ComponentFields = {
   form: "bulk" | "coating";
   accessible: boolean;
   thicknessMm: number | null;
+  smallestDimensionMm: number | null;
   areaCm2: number | null;
   massG: number | null;
 };
@@ -67,6 +68,7 @@ const componentOf = (row: ComponentRow): ComponentRecord => ({
   form: z.enum(["bulk", "coating"]).parse(row.form),
   accessible: row.accessible,
   thicknessMm: row.thicknessMm,
+  smallestDimensionMm: row.smallestDimensionMm,
   areaCm2: row.areaCm2,
   massG: row.massG,
 });

@@ -18,6 +18,7 @@ const fieldNames: Record<string, string> = {
   dateCode: "date code",
   testedOn: "tested on",
   thicknessMm: "thickness in mm",
+  smallestDimensionMm: "narrowest place in mm",
   areaCm2: "area in cm²",
   massG: "mass in g",
   u: "standard uncertainty",

@@ -7,6 +7,7 @@ const names: Record<string, string> = {
   gotOn: "got on",
   dateCode: "date code",
   thicknessMm: "thickness",
+  smallestDimensionMm: "narrowest place",
   areaCm2: "area",
   massG: "mass",
   gtin: "number under the bar code",

@@ -32,6 +32,7 @@ export const componentInput = z.object({
   form: z.enum(["bulk", "coating"]),
   accessible: z.boolean().default(true),
   thicknessMm: positive,
+  smallestDimensionMm: positive,
   areaCm2: positive,
   massG: positive,
 });

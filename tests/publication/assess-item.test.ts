@@ -21,6 +21,7 @@ type Part = AssessInput["specimens"][number]["parts"][number];
 function resultFor(
   part: Partial<Part>,
   [element, quantity, unit]: [string, QuantityKind, string] = ["Pb", "bulk-mass-fraction", "mg/kg"],
+  instrument: AssessReading["instrument"] = null,
 ) {
   const whole: Part = {
     ...{ id: "c1", name: "outside", material: "glaze", form: "bulk", accessible: true },
@@ -37,7 +38,7 @@ function resultFor(
         parts: [whole],
       },
     ],
-    readings: [readingOf(element, quantity, unit)],
+    readings: [{ ...readingOf(element, quantity, unit), instrument }],
     testDay: "2026-11-01",
     today: "2026-11-24",
   };
@@ -75,6 +76,16 @@ describe("thick enough?", () => {
 
   it("gives no depth to what was not read by X-rays", () => {
     expect(resultFor({}, ["Pb", "leachate", "µg/mL"]).depth).toBeNull();
+  });
+
+  it("flags a part narrower than the analyser's window, where both are known", () => {
+    const instrument = { calibrationRel: null, windowMm: 8, minimumSeconds: null };
+    const flags = (smallestDimensionMm: number | null, analyser: AssessReading["instrument"]) =>
+      resultFor({ smallestDimensionMm }, undefined, analyser).reconciled.flags;
+    expect(flags(3, instrument)).toContain("smaller-than-window");
+    expect(flags(8, instrument)).not.toContain("smaller-than-window");
+    expect(flags(null, instrument)).not.toContain("smaller-than-window");
+    expect(flags(3, null)).not.toContain("smaller-than-window");
   });
 
   it("binds the depth into the digest: another material is another input", () => {

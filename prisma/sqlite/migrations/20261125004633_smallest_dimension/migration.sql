@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "Component" ADD COLUMN "smallestDimensionMm" REAL;
