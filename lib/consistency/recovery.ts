@@ -55,7 +55,7 @@ export function recoveryOf(
   const shared = { recovery, parts: { scatter, counting, certificate }, readings: n };
   if (scatter === null && counting === null) return { ...shared, u: null, nuEff: null, U: null, differs: null };
   const read =
-    scatter !== null && scatter >= (counting ?? 0) ? { u: scatter, nu: n - 1 } : { u: counting ?? 0, nu: null };
+    scatter !== null && scatter >= (counting ?? 0) ? { u: scatter, nu: n - 1 } : { u: counting as number, nu: null };
   const { u, nuEff, U } = combine([read, { u: certificate }]);
   return {
     ...shared,

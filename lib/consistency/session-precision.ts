@@ -102,7 +102,7 @@ type Group = { session: string; n: number; mean: number; sd: number };
 
 const named = <T extends { index: number | null }>(test: T, groups: readonly Group[]) => ({
   ...test,
-  session: test.index === null ? null : (groups[test.index]?.session ?? null),
+  session: test.index === null ? null : (groups[test.index] as Group).session,
 });
 
 function cochranOf(groups: readonly Group[]) {

@@ -121,7 +121,7 @@ function corrected(recovery: Recovery): StatedContribution[] {
     certificateLine(recovery),
     {
       code: "recovery",
-      relative: byScatter ? scatter : (counting ?? 0),
+      relative: byScatter ? scatter : (counting as number),
       ...(byScatter ? { nu: recovery.readings - 1 } : {}),
       type: "A",
       source: "check-standard-corrected",

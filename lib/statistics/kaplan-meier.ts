@@ -50,7 +50,7 @@ export function kaplanMeier(values: readonly number[], censored: readonly boolea
   const seen = values.filter((_, i) => !censored[i]);
   if (seen.length === 0) return { status: "all-censored", ...nothing };
   const steps = stepsDown(values, seen);
-  const shareBelow = steps.at(-1)?.below ?? 0;
+  const shareBelow = (steps.at(-1) as Step).below;
   const bottom = Math.min(...values);
   const masses = steps.map(({ x, upTo, below }) => ({ x, mass: upTo - below }));
   if (shareBelow > 0) masses.push({ x: bottom, mass: shareBelow });

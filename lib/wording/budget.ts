@@ -30,6 +30,10 @@ export const shareText = (share: number): string =>
 /** Where a contribution comes from, by code; a source written out by a person is shown as it stands. */
 const sources: Record<string, string> = {
   "instrument-default": "stated by the tester for this analyser; no check standard has shown it yet",
+  "check-standard-certificate": "the certificate of the check standard",
+  "check-standard-difference":
+    "the check standard was read so far from its certified value; readings are not corrected for it",
+  "check-standard-corrected": "the readings of the check standard, by which these readings are corrected",
   "one-spot": "the readings at the one spot",
   "random-effects": "the spots and how much they differ",
   lognormal: "the spots and how much they differ, as amounts that spread more to the high side",

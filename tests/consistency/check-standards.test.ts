@@ -8,6 +8,7 @@ import { recoveryOf } from "@/lib/consistency/recovery.ts";
 import { recoveryLine } from "@/lib/consistency/recovery-line.ts";
 import { sessionDrift } from "@/lib/consistency/session-drift.ts";
 import { sessionState } from "@/lib/consistency/session-state.ts";
+import { contributionName, contributionSource } from "@/lib/wording/budget.ts";
 import { refusalCode } from "../support/refusal-code.ts";
 
 // Readings and standards below are invented for the tests.
@@ -326,5 +327,18 @@ describe("doubtSpans", () => {
     expect(isInDoubt(clock(3), one)).toBe(false);
     expect(isInDoubt(null, one)).toBe(true);
     expect(isInDoubt(null, [])).toBe(false);
+  });
+});
+
+describe("what a session adds to the budget", () => {
+  it("every source has words, and every code a name", () => {
+    const asked = { correction: { asked: true, matrixMatches: true } };
+    const lines = [sessionState([check(9, 88)], standard), sessionState([check(9, 88)], standard, asked)].flatMap(
+      ({ contributions }) => contributions,
+    );
+    for (const { code, source } of lines) {
+      expect(contributionSource(source)).not.toBe(source);
+      expect(contributionName(code)).toMatch(/check standard/);
+    }
   });
 });

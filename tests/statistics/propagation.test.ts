@@ -37,7 +37,18 @@ describe("cholesky", () => {
       for (const [i, row] of product(cholesky(matrix)).entries())
         for (const [j, each] of row.entries()) expect(each).toBeCloseTo(matrix[i]?.[j] as number, 12);
   });
+  it("keeps the digits of quantities of very different size", () => {
+    const matrix = [
+      [1e-30, 0.6e-15 * 1e6],
+      [0.6e-15 * 1e6, 1e12],
+    ];
+    expect(cholesky(matrix)).toEqual([
+      [expect.closeTo(1e-15, 25), 0],
+      [expect.closeTo(0.6e6, 5), expect.closeTo(0.8e6, 5)],
+    ]);
+  });
   it("refuses what is no covariance", () => {
+    expect(refusalCode(() => cholesky([[-1]]))).toBe("not-positive-semidefinite");
     expect(refusalCode(() => cholesky([]))).toBe("empty");
     expect(refusalCode(() => cholesky([[1, 2]]))).toBe("not-square");
     expect(refusalCode(() => cholesky([[Number.NaN]]))).toBe("not-finite");
