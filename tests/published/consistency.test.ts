@@ -73,6 +73,17 @@ describe("ASTM E691-99, glucose in serum, laboratories in the place of sessions"
     expect(r.cochran?.session).toBe("lab 4");
     expect(r.grubbs?.session).toBe("lab 4");
   });
+  it("material A: laboratory 4's spread, k = 1.7040, lies between the 5 % value 1.68 and the 1 % value 1.96: a straggler", () => {
+    const { sessions } = of("A");
+    printed("k", sessions[3]?.k, "1.7040");
+    expect(sessions.map(({ kMark }) => kMark)).toEqual([
+      ...Array(3).fill("none"),
+      "straggler",
+      ...Array(4).fill("none"),
+    ]);
+    // h(7) = -1.7516 and h(8) = 1.7461 on either side of the 5 % value, 1.7491.
+    expect(sessions.map(({ hMark }) => hMark).slice(6)).toEqual(["straggler", "none"]);
+  });
   it("material D: r = 7.35 and R = 9.42 by the factor 2.8 [precision table from memory]", () => {
     const { limits } = of("D");
     printed("r", limits.repeatability, "7.35");
