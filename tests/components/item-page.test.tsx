@@ -47,6 +47,16 @@ const text = (markup: string): string =>
     .replaceAll("&quot;", '"')
     .replace(/\s+/g, " ");
 
+test("the evidence tells how deep the analyser saw, where the snapshot holds it", () => {
+  const snapshot = sampleSnapshotOf("above");
+  const result = snapshot.specimens[0]!.parts[0]!.results[0]!;
+  expect(text(page(snapshot))).not.toContain("How deep the analyser saw");
+  result.depth = { material: "glaze", line: "Pb Lβ", mm: 0.936, share: 0.99, ofThick: 0.708 };
+  const words = text(page(snapshot));
+  expect(words).toContain("How deep the analyser saw The analyser sees lead about 0.9 mm deep in glaze.");
+  expect(words).toContain("about 71 in 100 parts of the signal");
+});
+
 describe("item page", () => {
   const snapshot = sampleSnapshot();
   const words = text(page(snapshot));
