@@ -1,25 +1,13 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import type { Browser, BrowserContext, Page } from "playwright-core";
 import { inject } from "vitest";
+import { launchBrowser } from "./browser-launch.ts";
 
 export const phone = { width: 390, height: 844 };
 export const desktop = { width: 1280, height: 900 };
 
-const flags = [
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
-export async function openBrowser(): Promise<Browser> {
-  const executablePath = process.env["CHROMIUM_PATH"] ?? "/usr/bin/chromium";
-  const asRoot = process.getuid?.() === 0;
-  return chromium.launch({ executablePath, args: asRoot ? ["--no-sandbox", ...flags] : flags });
-}
+export const openBrowser = launchBrowser;
 
 export async function newPage(
   browser: Browser,

@@ -1,0 +1,79 @@
+import { mkdirSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { launchBrowser } from "../../tests/support/browser-launch.ts";
+import { deskScreens, publicScreens, type Screen } from "../../tests/support/every-page.ts";
+import { type Served, serveScenario } from "../../tests/support/serve-scenario.ts";
+
+/**
+ * Pictures of every screen, for a person to look at: 390, 768 and 1280 px wide, light, dark and as printed. Names on the command
+ * line keep only the screens whose name holds one of them.
+ */
+const folder = join(import.meta.dirname, "..", "..", "screenshots");
+const widths = [390, 768, 1280] as const;
+const looks = ["light", "dark", "print"] as const;
+const wanted = process.argv.slice(2);
+
+/** Chromium draws at most this many px in one picture. */
+const tallest = 16_000;
+
+async function signIn(page: Page, served: Served): Promise<void> {
+  const [email = "", password = ""] = (served.passwords["owner"] ?? "").split(" ");
+  await page.goto("/account/sign-in");
+  await page.getByLabel("E-mail").fill(email);
+  await page.getByLabel("Password").fill(password);
+  await page.getByRole("main").getByRole("button", { name: "Sign in" }).click();
+  await page.waitForURL((url) => !url.pathname.endsWith("/sign-in"));
+}
+
+async function picture(context: BrowserContext, screen: Screen): Promise<void> {
+  const page = await context.newPage();
+  for (const width of widths) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.emulateMedia({ media: "screen", colorScheme: "light" });
+    await page.goto(screen.path, { waitUntil: "networkidle" });
+    for (const look of looks) {
+      await page.emulateMedia(
+        look === "print" ? { media: "print", colorScheme: "light" } : { media: "screen", colorScheme: look },
+      );
+      const path = join(folder, `${screen.name}-${width}-${look}.png`);
+      const height = await page.evaluate(() => document.documentElement.scrollHeight);
+      await page.screenshot(
+        height > tallest
+          ? { path, clip: { x: 0, y: 0, width, height: tallest }, fullPage: true }
+          : { path, fullPage: true },
+      );
+    }
+  }
+  await page.close();
+}
+
+async function takeAll(browser: Browser, served: Served): Promise<number> {
+  const options = { baseURL: served.base, reducedMotion: "reduce" as const };
+  const open = await browser.newContext(options);
+  const desk = await browser.newContext(options);
+  const deskPage = await desk.newPage();
+  await signIn(deskPage, served);
+  const openPage = await open.newPage();
+  const screens = [...(await publicScreens(openPage)), ...(await deskScreens(deskPage))].filter(
+    ({ name }) => wanted.length === 0 || wanted.some((word) => name.includes(word)),
+  );
+  for (const screen of screens) {
+    await picture(screen.role === null ? open : desk, screen);
+    console.log(`  ${screen.name}`);
+  }
+  return screens.length;
+}
+
+if (wanted.length === 0) rmSync(folder, { recursive: true, force: true });
+mkdirSync(folder, { recursive: true });
+const served = await serveScenario();
+const browser = await launchBrowser();
+try {
+  const count = await takeAll(browser, served);
+  console.log(`${count} screens, ${count * widths.length * looks.length} pictures in ${folder}`);
+} finally {
+  await browser.close();
+  await served.stop();
+}
+process.exit(0);

@@ -1,0 +1,82 @@
+import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { createServer } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+const root = join(import.meta.dirname, "..", "..");
+const bin = (script: string) => join(root, "node_modules", script);
+
+export type Served = {
+  base: string;
+  /** By role: "address password". */
+  passwords: Record<string, string>;
+  stop: () => Promise<void>;
+};
+
+const freePort = (): Promise<number> =>
+  new Promise((resolve) => {
+    const probe = createServer().listen(0, () => {
+      const address = probe.address();
+      probe.close(() => resolve(typeof address === "object" && address ? address.port : 0));
+    });
+  });
+
+/** Serves the built product over the scenario in a folder of its own, as `npm run demo` does, and the style page with it. */
+export async function serveScenario(): Promise<Served> {
+  const port = await freePort();
+  const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
+  const env = {
+    ...process.env,
+    DATA_DIR: dataDir,
+    PORT: String(port),
+    NODE_ENV: "production" as const,
+    NEXT_TELEMETRY_DISABLED: "1",
+    STYLE_PAGE: "1",
+  };
+  run(process.execPath, [join(root, "commands", "migrate.mjs"), join(dataDir, "registry.db")], env);
+  const printed = run(process.execPath, [bin("tsx/dist/cli.mjs"), join("commands", "load-scenario.ts")], env);
+  const passwords = Object.fromEntries(
+    [...printed.matchAll(/^ {2}(owner|tester|reviewer)\s+(\S+)\s+(\S+)$/gm)].map(([, role, email, password]) => [
+      role,
+      `${email} ${password}`,
+    ]),
+  ) as Record<string, string>;
+  const server = spawn(process.execPath, [bin("next/dist/bin/next"), "start", "-p", String(port)], {
+    cwd: root,
+    env,
+    stdio: "pipe",
+  });
+  server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
+  const base = `http://localhost:${port}`;
+  await answering(`${base}/healthz`);
+  return {
+    base,
+    passwords,
+    stop: async () => {
+      await stopped(server);
+      rmSync(dataDir, { recursive: true, force: true });
+    },
+  };
+}
+
+function run(command: string, args: string[], env: NodeJS.ProcessEnv): string {
+  const done = spawnSync(command, args, { cwd: root, env, encoding: "utf8" });
+  if (done.status !== 0) throw new Error(`${args.join(" ")} failed:\n${done.stdout}${done.stderr}`);
+  return done.stdout;
+}
+
+async function answering(url: string): Promise<void> {
+  for (let attempt = 0; attempt < 120; attempt += 1) {
+    const answer = await fetch(url).catch(() => null);
+    if (answer?.ok) return;
+    await new Promise((resolve) => setTimeout(resolve, 500));
+  }
+  throw new Error(`Nothing answers at ${url} after a minute.`);
+}
+
+const stopped = (server: ChildProcess): Promise<void> =>
+  new Promise((resolve) => {
+    server.once("exit", () => resolve());
+    server.kill();
+  });
