@@ -3,6 +3,7 @@
 
     apt-get install python3-xraylib          (Debian; the version used stands in the files made)
     npx tsx commands/attenuation/print-materials.ts | python3 commands/attenuation/make-tables.py
+    npx biome check --write lib/attenuation tests/attenuation
 
 Writes lib/attenuation/tables/mass-attenuation.ts, lib/attenuation/tables/lines.ts and
 tests/attenuation/xraylib-values.json. Mass attenuation is xraylib's CS_Total: photoabsorption with coherent and
