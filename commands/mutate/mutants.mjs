@@ -70,7 +70,8 @@ function mutantsOf(file, text, source, checker) {
       const other = swapped.get(node.operatorToken.kind);
       if (other && !isTextSum(node, checker)) add(node.operatorToken, other, "operator");
     }
-    if (ts.isNumericLiteral(node)) add(node, changedNumber(node.getText(source)), "constant");
+    if (ts.isNumericLiteral(node) && !isStoppingRule(node, source))
+      add(node, changedNumber(node.getText(source)), "constant");
     if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.MinusToken)
       add(node, node.operand.getText(source), "sign");
     if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.ExclamationToken)
@@ -89,6 +90,17 @@ function mutantsOf(file, text, source, checker) {
   visit(source);
   return found;
 }
+
+/**
+ * A limit of rounds or a tolerance of convergence: a tenth more or less changes no digit of an answer, and a test that noticed
+ * would test nothing. Such constants are left alone; the operators beside them are not.
+ */
+const isStoppingRule = (node, source) => {
+  const value = Number(node.getText(source).replaceAll("_", ""));
+  if (value < 1e-8 && value > 0) return true;
+  const { parent } = node;
+  return ts.isBinaryExpression(parent) && ts.isForStatement(parent.parent) && parent.right === node && value >= 30;
+};
 
 const isTextSum = (node, checker) => (checker.getTypeAtLocation(node).flags & ts.TypeFlags.StringLike) !== 0;
 

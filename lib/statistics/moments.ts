@@ -9,7 +9,7 @@ export type Moments = { n: number; mean: number; sumSquares: number; sd: number 
  */
 export function moments(values: ArrayLike<number>): Moments {
   const n = values.length;
-  const anchor = values[0] ?? 0;
+  const anchor = values[0]!;
   let sum = 0;
   for (let i = 0; i < n; i++) sum += values[i]! - anchor;
   const shift = sum / n;

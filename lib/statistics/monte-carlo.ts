@@ -128,11 +128,13 @@ const coverageIntervals = (values: Float64Array, level: number) => {
   const r = Math.max(1, Math.floor((m - q + 1) / 2));
   const fromLow = Math.max(m - q, r); // how many of the smallest values an interval can start from
   const fromHigh = Math.min(q, r + q - 1);
-  splitAt(values, fromHigh);
-  splitAt(values.subarray(0, fromHigh), fromLow);
-  values.subarray(0, fromLow).sort();
-  values.subarray(fromHigh).sort();
   if (fromLow >= fromHigh) values.sort();
+  else {
+    splitAt(values, fromHigh);
+    splitAt(values.subarray(0, fromHigh), fromLow);
+    values.subarray(0, fromLow).sort();
+    values.subarray(fromHigh).sort();
+  }
   const symmetric: [number, number] = [values[r - 1]!, values[r + q - 1]!];
   let start = 0;
   for (let i = 1; i + q < m; i++) if (values[i + q]! - values[i]! < values[start + q]! - values[start]!) start = i;

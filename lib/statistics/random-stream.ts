@@ -14,7 +14,7 @@ const pool = 4096;
 
 /**
  * A seeded stream: xoshiro128** (Blackman and Vigna, ACM Trans. Math. Softw. 47 (2021) 36), its state filled from the seed by
- * splitmix32. Uniform numbers carry 53 bits and are never 0 or 1; normal ones by the ziggurat (`fillNormals`).
+ * splitmix32. Uniform numbers carry 52 bits and are never 0 or 1; normal ones by the ziggurat (`fillNormals`).
  * Refuses (DomainError) a seed that is not a whole number from 0 to 2⁵³ − 1.
  */
 export const randomStream = (seed: number): RandomStream => {
@@ -30,12 +30,8 @@ export const randomStream = (seed: number): RandomStream => {
     }
     return words[used++]!;
   };
-  const uniform = (): number => {
-    const high = word() >>> 6; // 26 bits
-    const low = word() >>> 5; // 27 bits
-    const value = (high * 2 ** 27 + low) * 2 ** -53;
-    return value === 0 ? 2 ** -54 : value;
-  };
+  // The middle of one of 2⁵² equal cells: never 0, never 1, and the same distance from both.
+  const uniform = (): number => ((word() >>> 6) * 2 ** 26 + (word() >>> 6) + 0.5) * 2 ** -52;
   const uniforms = (into: Float64Array): void => {
     for (let i = 0; i < into.length; i++) into[i] = uniform();
   };

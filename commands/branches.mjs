@@ -1,0 +1,74 @@
+// npm run branches [-- --room lib/statistics tests/statistics …]: how much of the pure rooms the tests reach, room by room, and every branch they do not.
+import { readFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { parseArgs } from "node:util";
+import { packageScripts, prepare, root, runPackage } from "./prepare.mjs";
+
+const pureRooms =
+  "quantity statistics readings reconcile amounts attenuation limits consistency publication exports wording".split(
+    " ",
+  );
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { room: { type: "string", multiple: true, default: pureRooms } },
+});
+const rooms = values.room.map((room) => room.replace(/^lib\//, ""));
+
+await prepare();
+const folder = join(root, "coverage");
+const run = runPackage(
+  packageScripts.vitest,
+  [
+    "run",
+    ...positionals,
+    "--coverage",
+    "--coverage.provider=v8",
+    "--coverage.reporter=json",
+    "--coverage.reportOnFailure",
+    `--coverage.reportsDirectory=${folder}`,
+    ...rooms.map((room) => `--coverage.include=lib/${room}/**/*.ts`),
+    "--reporter=dot",
+    "--maxWorkers=2",
+    ...["assay", "api", "workflows", "access", "store", "files", "browser"].flatMap((part) => [
+      "--exclude",
+      `tests/${part}/**`,
+    ]),
+  ],
+  { stdio: "ignore" },
+);
+const files = JSON.parse(readFileSync(join(folder, "coverage-final.json"), "utf8"));
+
+const table = {};
+const missed = [];
+for (const room of rooms) {
+  const tally = { statements: [0, 0], functions: [0, 0], branches: [0, 0] };
+  for (const [path, file] of Object.entries(files)) {
+    const name = relative(root, path);
+    if (!name.startsWith(`lib/${room}/`)) continue;
+    const count = (kind, hits) => {
+      tally[kind][0] += hits.filter((hit) => hit > 0).length;
+      tally[kind][1] += hits.length;
+    };
+    count("statements", Object.values(file.s));
+    count("functions", Object.values(file.f));
+    const branches = Object.entries(file.b).flatMap(([id, hits]) => hits.map((hit, arm) => ({ id, arm, hit })));
+    count(
+      "branches",
+      branches.map(({ hit }) => hit),
+    );
+    for (const { id, arm, hit } of branches) {
+      if (hit > 0) continue;
+      const { type, loc, locations } = file.branchMap[id];
+      const { start } = locations[arm]?.start?.line === undefined ? loc : locations[arm];
+      const text = readFileSync(path, "utf8").split("\n")[start.line - 1]?.trim() ?? "";
+      missed.push(`${name}:${start.line} ${type} ${arm}   ${text}`);
+    }
+  }
+  const share = ([hit, all]) =>
+    all === 0 ? "–" : `${((100 * hit) / all).toFixed(1)} % (${all - hit} of ${all} missed)`;
+  table[`lib/${room}`] = Object.fromEntries(Object.entries(tally).map(([kind, pair]) => [kind, share(pair)]));
+}
+console.table(table);
+for (const line of missed) console.log(line);
+if (run.status !== 0) console.log("Some tests failed or did not run: what they would have reached is missing above.");
+process.exit(run.status ?? 1);
