@@ -138,8 +138,7 @@ function withDensity(
 }
 
 const contentRules: Rules = { field: "content", most: whole, boundAllowed: true };
-/** A draw of the content, mg/kg: never over 100 %. */
-const contentOf = ({ content = Number.NaN }: Record<string, number>): number => Math.min(content, whole.value);
+const contentOf = ({ content = Number.NaN }: Record<string, number>): number => content;
 
 /** Every input ready, or every problem at once. */
 function prepareAll(given: Record<string, [UncertainInput, Rules]>): Outcome<Record<string, Prepared>> {

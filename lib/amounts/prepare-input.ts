@@ -34,6 +34,9 @@ export const z95 = 1.959963984540054;
 /** Wider than this, a normal distribution would put real weight at zero and below; a lognormal of the same mean and sd serves. */
 const widestNormal = 1 / 6;
 
+/** Beyond this, and below its inverse, a number is a slip of the pen in any unit; cubes of it still fit a double. */
+const largest = 1e12;
+
 const same = (draw: number): number => draw;
 const exactly = (best: number, bound = false): Prepared => ({ best, u: 0, drawn: null, bound });
 
@@ -49,7 +52,7 @@ const exactly = (best: number, bound = false): Prepared => ({ best, u: 0, drawn:
  *   begins at 0 the lower side is linear. u = (hi − lo)/(2·1.96).
  * - `{ below }`: exact at the bound, and marked.
  *
- * Refused (Problem): `range-upside-down`, `range-from-zero` (lognormal), `not-above-zero` (or the rules' own code), `content-over-100`,
+ * Refused (Problem): `quantity-unreadable` (not finite), `quantity-out-of-range` (beyond 10^±12), `range-upside-down`, `range-from-zero` (lognormal), `not-above-zero` (or the rules' own code), `content-over-100`,
  * `uncertainty-negative`, `value-outside-interval`, `below-not-usable`.
  *
  * Source: JCGM 101:2008 6.4.2 (rectangular), 6.4.5 (triangular), 6.4.7 (normal), Table 1; JCGM 100:2008 4.3.7 and 4.3.9. The lognormal for
@@ -61,9 +64,20 @@ export function prepareInput(input: UncertainInput, rules: Rules): Outcome<Prepa
   const flaw = flawOf(input, rules);
   if (flaw !== null) return refused(flaw);
   if ("below" in input) return done(exactly(input.below, true));
-  if ("min" in input) return done(ofRange(input.min, input.max, input.shape));
-  if ("interval" in input) return done(ofInterval(input.value, ...input.interval));
-  return done(ofNormal(input.value, input.u));
+  return done(heldTo(rules.most?.value, distributionOf(input)));
+}
+
+const distributionOf = (input: Exclude<UncertainInput, { below: number }>): Prepared => {
+  if ("min" in input) return ofRange(input.min, input.max, input.shape);
+  if ("interval" in input) return ofInterval(input.value, ...input.interval);
+  return ofNormal(input.value, input.u);
+};
+
+/** Draws that stop at the largest possible value: pure lead "± 1 %" is never more than all lead. */
+function heldTo(most: number | undefined, prepared: Prepared): Prepared {
+  if (most === undefined || prepared.drawn === null) return prepared;
+  const { from, value } = prepared.drawn;
+  return { ...prepared, drawn: { from, value: (draw) => Math.min(most, value(draw)) } };
 }
 
 function ofNormal(value: number, u: number): Prepared {
@@ -113,7 +127,9 @@ function flawOf(input: UncertainInput, rules: Rules): Problem | null {
     .flat()
     .filter((one): one is number => typeof one === "number");
   const bad = numbers.find((one) => !Number.isFinite(one));
-  if (bad !== undefined) return { code: "not-a-number", where, found: String(bad), allowed: "a number such as 1234.5" };
+  if (bad !== undefined) return { code: "quantity-unreadable", where, found: String(bad) };
+  const strange = numbers.find((one) => Math.abs(one) > largest || (one !== 0 && Math.abs(one) < 1 / largest));
+  if (strange !== undefined) return { code: "quantity-out-of-range", where, found: String(strange) };
   if ("below" in input && !boundAllowed) return { code: "below-not-usable", where, found: `< ${input.below}` };
   const highest = Math.max(...("u" in input ? [input.value] : numbers));
   if ("min" in input && input.min > input.max)

@@ -1,4 +1,5 @@
 import { type MonteCarloInput, monteCarlo } from "../statistics/monte-carlo.ts";
+import { propagate } from "../statistics/propagate.ts";
 import type { Prepared } from "./prepare-input.ts";
 import type { Estimate, Share } from "./types.ts";
 
@@ -8,10 +9,10 @@ export const usualDraws = 200_000;
 /**
  * Propagates inputs through a model of positive quantities, both ways.
  *
- * `value` is the model at the best values; `u` first order, u² = Σ(∂f/∂xᵢ·uᵢ)², derivatives by central differences; `shares` each term's part
+ * `value` is the model at the best values; `u` first order, u² = Σ(∂f/∂xᵢ·uᵢ)², by `propagate`; `shares` each term's part
  * of that sum, largest first; `interval` and `shortest` from Monte Carlo draws (95 %). Nothing is drawn where every input is exact.
  *
- * Source: JCGM 100:2008 5.1.2 and 5.1.3 (note 2: numerical derivatives); JCGM 101:2008 7.
+ * Source: JCGM 100:2008 5.1.2; JCGM 101:2008 7.
  *
  * @example propagateModel("g", { a: …, b: … }, ({ a, b }) => a * b, { seed: 1 })
  */
@@ -23,11 +24,16 @@ export function propagateModel<Unit extends string, Name extends string>(
 ): { estimate: Estimate<Unit>; shares: Share[] } {
   const names = Object.keys(inputs) as Name[];
   const best = Object.fromEntries(names.map((name) => [name, inputs[name].best])) as Record<Name, number>;
-  const value = model(best);
-  const terms = names.map((name) => ({ input: name as string, u: termOf(name, inputs[name], best, model) }));
-  const u = Math.hypot(...terms.map((term) => term.u));
-  const shares = terms
-    .map((term) => ({ input: term.input, share: u === 0 ? 0 : (term.u / u) ** 2 }))
+  const linear = propagate(
+    model,
+    Object.fromEntries(names.map((name) => [name, { value: inputs[name].best, u: inputs[name].u }])) as Record<
+      Name,
+      { value: number; u: number }
+    >,
+  );
+  const { value, u } = linear;
+  const shares = names
+    .map((name) => ({ input: name as string, share: u === 0 ? 0 : (linear.contributions[name] / u) ** 2 }))
     .sort((a, b) => b.share - a.share);
   const atMost = names.some((name) => inputs[name].bound);
   const drawn = names.filter((name) => inputs[name].drawn !== null);
@@ -48,21 +54,6 @@ export function propagateModel<Unit extends string, Name extends string>(
     { seed: options.seed, draws: options.draws ?? usualDraws },
   );
   return { estimate: { unit, value, u, interval: symmetric, shortest, atMost }, shares };
-}
-
-/** What one input adds to the standard uncertainty: |∂f/∂x|·u. */
-function termOf<Name extends string>(
-  name: Name,
-  input: Prepared,
-  best: Record<Name, number>,
-  model: (values: Record<Name, number>) => number,
-): number {
-  if (input.u === 0) return 0;
-  // An offset such as the density rule's has a best value of zero: its own spread sets the step.
-  const step = 1e-5 * (input.best === 0 ? input.u : Math.abs(input.best));
-  const up = model({ ...best, [name]: input.best + step });
-  const down = model({ ...best, [name]: input.best - step });
-  return (Math.abs(up - down) / (2 * step)) * input.u;
 }
 
 /** The estimate as an input of the next step: its value and interval, or its bound. */

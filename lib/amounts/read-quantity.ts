@@ -16,7 +16,7 @@ const between = /\s+to\s+|\s*(?:\.\.|…|–|—)\s*|(?<=[\d.])\s*-\s*(?=[\d.])/
  * or with a word after it: "10 to 14 triangular" · "412 (380 to 470)" a value with its 95 % interval · "< 5" below.
  * Decimal points; a comma is refused rather than guessed.
  *
- * Refused (Problem): `quantity-unreadable`, and the codes of `parseWrittenNumber`.
+ * Refused (Problem): `quantity-unreadable`, `quantity-ambiguous` (1,500 may be 1.5 or 1500).
  *
  * @example readQuantity("1 to 2", { field: "diameter", unit: "cm", into: "mm" }) // { min: 10, max: 20, shape: "rectangular" }
  */
@@ -30,7 +30,10 @@ export function readQuantity(
   const numbers: number[] = [];
   const take = (part: string): Problem | null => {
     const written = parseWrittenNumber(part, { decimal: "point" });
-    if (!written.ok) return { ...(written.problems[0] as Problem), where };
+    if (!written.ok) {
+      const ambiguous = written.problems.some((problem) => problem.code === "number-ambiguous");
+      return { code: ambiguous ? "quantity-ambiguous" : "quantity-unreadable", where, found: text, allowed };
+    }
     const { value } = written.value;
     numbers.push(place.unit === undefined || place.into === undefined ? value : convert(value, place.unit, place.into));
     return null;

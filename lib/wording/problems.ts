@@ -1,5 +1,6 @@
 import type { Problem } from "../quantity/problem.ts";
 import { accessProblems } from "./access-problems.ts";
+import { amountProblems } from "./amount-problems.ts";
 import { fieldName } from "./form-fields.ts";
 import { readable } from "./labels.ts";
 import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
@@ -22,6 +23,7 @@ export const problemWords: ProblemWords = {
   ...workflowProblems,
   ...publicationProblems,
   ...accessProblems,
+  ...amountProblems,
   ...typedProblems,
   ...formProblems,
 };

@@ -1,0 +1,95 @@
+import type { AmountSource, AmountsState } from "../amounts/amounts-form.ts";
+import type { GeometryShape } from "../amounts/types.ts";
+import { fieldName } from "./form-fields.ts";
+
+/** Labels of the calculator's fields, as they stand over the field. */
+export const amountFieldLabels: Record<keyof AmountsState, string> = {
+  element: "Element",
+  from: "Work the amount out from",
+  shape: "Shape",
+  diameter: "Diameter",
+  outerDiameter: "Outer diameter",
+  innerDiameter: "Inner diameter",
+  baseDiameter: "Diameter of the base",
+  bottomDiameter: "Diameter at the bottom",
+  topDiameter: "Diameter at the top",
+  length: "Length",
+  width: "Width",
+  height: "Height",
+  thickness: "Thickness",
+  wall: "Thickness of the wall",
+  area: "Area",
+  lengthUnit: "Unit of length",
+  areaUnit: "Unit of area",
+  densityFrom: "Density from",
+  material: "Material",
+  rest: "Other metal",
+  density: "Density, g/cm³",
+  content: "Content",
+  contentUnit: "Unit of content",
+  weight: "Weight of the part",
+  weightUnit: "Unit of weight",
+  coatLoading: "Amount on each square centimetre",
+  coatLoadingUnit: "Unit of the amount on an area",
+  coatThickness: "Thickness of the coat, µm",
+  amount: "Amount",
+  amountUnit: "Unit of the amount",
+  itemWeight: "Weight of the whole object, g",
+  sealed: "Nobody can reach this part: the figures are guesses",
+  loading: "Loading of dust",
+  loadingUnit: "Unit of loading",
+  over: "Area it is spread over",
+  overUnit: "Unit of that area",
+  day: "Limits of this day",
+};
+
+/** "the outer diameter": a field inside a sentence, without its unit. */
+export function amountFieldName(field: string): string {
+  const label = Object.hasOwn(amountFieldLabels, field)
+    ? amountFieldLabels[field as keyof AmountsState]
+    : fieldName(field);
+  const words = label.replace(/, [^,]*$/, "");
+  return `the ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+}
+
+export const amountSourceLabels: Record<AmountSource, string> = {
+  shape: "Its shape and size",
+  weight: "Its weight",
+  coat: "A coat on an area",
+  amount: "An amount I know",
+  none: "No amount: areas and loadings only",
+};
+
+export const shapeLabels: Record<GeometryShape, string> = {
+  disc: "Disc",
+  ring: "Flat ring",
+  cylinder: "Cylinder",
+  tube: "Tube",
+  sphere: "Ball",
+  cap: "Dome (part of a ball)",
+  "half-ellipsoid": "Drop or bead cut in half",
+  box: "Block",
+  frustum: "Cone without its tip",
+  wire: "Wire",
+  sheet: "Sheet of a known area",
+};
+
+export const densitySourceLabels: Record<AmountsState["densityFrom"], string> = {
+  material: "A material from the list",
+  alloy: "Two metals: this one and another",
+  entered: "A density I know",
+};
+
+/** How to write a quantity; stands once by the form. */
+export const quantityHint =
+  "Write one number (12), a number with ± (12 ± 0.5, meaning 95 times in 100), or a range (10 to 14, meaning anywhere between). Write < 5 for “below 5”.";
+
+/** Names of the inputs for “what to know better”. */
+export const shareNames: Readonly<Record<string, string>> = {
+  density: "the density",
+  "density-rule": "the rule for the density of an alloy",
+  content: "the content",
+  weight: "the weight of the part",
+  loading: "the amount on each square centimetre",
+};
+export const shareName = (input: string): string => shareNames[input] ?? amountFieldName(input);
