@@ -26,12 +26,21 @@ async function signIn(page: Page, served: Served): Promise<void> {
   await page.waitForURL((url) => !url.pathname.endsWith("/sign-in"));
 }
 
+/** Photos further down are fetched only when they come near; a picture of the whole page wants them all. */
+async function wakePhotos(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    for (const photo of document.images) photo.loading = "eager";
+    await Promise.all([...document.images].map((photo) => photo.decode().catch(() => null)));
+  });
+}
+
 async function picture(context: BrowserContext, screen: Screen): Promise<void> {
   const page = await context.newPage();
   for (const width of widths) {
     await page.setViewportSize({ width, height: 900 });
     await page.emulateMedia({ media: "screen", colorScheme: "light" });
     await page.goto(screen.path, { waitUntil: "networkidle" });
+    await wakePhotos(page);
     for (const look of looks) {
       await page.emulateMedia(
         look === "print" ? { media: "print", colorScheme: "light" } : { media: "screen", colorScheme: look },

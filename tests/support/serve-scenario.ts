@@ -25,6 +25,7 @@ const freePort = (): Promise<number> =>
 /** Serves the built product over the scenario in a folder of its own, as `npm run demo` does, and the style page with it. */
 export async function serveScenario(): Promise<Served> {
   const port = await freePort();
+  const base = `http://localhost:${port}`;
   const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
   const env = {
     ...process.env,
@@ -33,6 +34,8 @@ export async function serveScenario(): Promise<Served> {
     NODE_ENV: "production" as const,
     NEXT_TELEMETRY_DISABLED: "1",
     STYLE_PAGE: "1",
+    // The test runner sets one of its own.
+    BASE_URL: base,
   };
   run(process.execPath, [join(root, "commands", "migrate.mjs"), join(dataDir, "registry.db")], env);
   const printed = run(process.execPath, [bin("tsx/dist/cli.mjs"), join("commands", "load-scenario.ts")], env);
@@ -48,7 +51,6 @@ export async function serveScenario(): Promise<Served> {
     stdio: "pipe",
   });
   server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
-  const base = `http://localhost:${port}`;
   await answering(`${base}/healthz`);
   return {
     base,
