@@ -81,7 +81,8 @@ function heldTo(most: number | undefined, prepared: Prepared): Prepared {
 }
 
 function ofNormal(value: number, u: number): Prepared {
-  if (u === 0) return exactly(value);
+  // Less than the last digits of a double hold is no doubt at all.
+  if (u <= 1e-14 * value) return exactly(value);
   const from: MonteCarloInput =
     u > widestNormal * value ? { shape: "lognormal", mean: value, sd: u } : { shape: "normal", mean: value, sd: u };
   return { best: value, u, drawn: { from, value: same }, bound: false };
@@ -128,7 +129,8 @@ function flawOf(input: UncertainInput, rules: Rules): Problem | null {
     .filter((one): one is number => typeof one === "number");
   const bad = numbers.find((one) => !Number.isFinite(one));
   if (bad !== undefined) return { code: "quantity-unreadable", where, found: String(bad) };
-  const strange = numbers.find((one) => Math.abs(one) > largest || (one !== 0 && Math.abs(one) < 1 / largest));
+  const tooSmall = ("u" in input ? [input.value] : numbers).find((one) => one !== 0 && Math.abs(one) < 1 / largest);
+  const strange = numbers.find((one) => Math.abs(one) > largest) ?? tooSmall;
   if (strange !== undefined) return { code: "quantity-out-of-range", where, found: String(strange) };
   if ("below" in input && !boundAllowed) return { code: "below-not-usable", where, found: `< ${input.below}` };
   const highest = Math.max(...("u" in input ? [input.value] : numbers));
