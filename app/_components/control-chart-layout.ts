@@ -19,6 +19,8 @@ export type ControlChartLayout = {
   labels: { id: string; at: number; text: string; anchor: "start" | "middle" | "end" }[];
 };
 
+/** The share of the width kept at the left for the numbers of the three lines, so that no path runs through them. */
+export const gutter = 0.16;
 const height = 240;
 const top = 14;
 const axisY = 208;
@@ -31,16 +33,17 @@ export function controlChartLayout({ points, center, limits }: ControlChartInput
   const domain: [number, number] = [low - spare, high + spare];
   const y = (value: number): number => axisY - ((value - domain[0]) / (domain[1] - domain[0])) * (axisY - top);
   // Room at both ends, so that no point sits on the frame.
-  const at = (index: number): number => (points.length < 2 ? 0.5 : 0.04 + (0.92 * index) / (points.length - 1));
+  const at = (index: number): number =>
+    points.length < 2 ? 0.56 : gutter + 0.03 + ((0.94 - gutter) * index) / (points.length - 1);
   return {
     height,
     axisY,
     domain,
     points: points.map((point, index) => ({ id: point.id, at: at(index), y: y(point.value), signal: point.signal })),
     lines: [
-      { id: "upper", value: limits[1], y: y(limits[1]), text: `upper limit ${plainNumber(limits[1])}` },
-      { id: "center", value: center, y: y(center), text: `centre ${plainNumber(center)}` },
-      { id: "lower", value: limits[0], y: y(limits[0]), text: `lower limit ${plainNumber(limits[0])}` },
+      { id: "upper", value: limits[1], y: y(limits[1]), text: plainNumber(limits[1]) },
+      { id: "center", value: center, y: y(center), text: plainNumber(center) },
+      { id: "lower", value: limits[0], y: y(limits[0]), text: plainNumber(limits[0]) },
     ],
     labels: endLabels(points, at, width),
   };

@@ -19,6 +19,7 @@ import {
   type ControlChartLayout,
   type ControlPoint,
   controlChartLayout,
+  gutter,
 } from "./control-chart-layout.ts";
 
 /**
@@ -50,6 +51,9 @@ export function ControlChart({
   );
 }
 
+/** px at the left of the answering chart for the numbers of its lines. */
+const liveGutter = 64;
+
 const percent = (fraction: number): string => `${Number((fraction * 100).toFixed(3))}%`;
 
 function StillChart({ layout }: { layout: ControlChartLayout }) {
@@ -58,8 +62,8 @@ function StillChart({ layout }: { layout: ControlChartLayout }) {
     <svg className={styles.still} width="100%" height={height} aria-hidden="true" focusable="false">
       {lines.map((line) => (
         <g key={line.id} className={line.id === "center" ? styles.center : styles.limit}>
-          <line x1="0" x2="100%" y1={line.y} y2={line.y} />
-          <text x="0" y={line.y - 4}>
+          <line x1={percent(gutter)} x2="100%" y1={line.y} y2={line.y} />
+          <text x={percent(gutter)} dx={-8} y={line.y + 4} textAnchor="end">
             {line.text}
           </text>
         </g>
@@ -119,7 +123,11 @@ function LiveChart({ input, layout }: { input: ControlChartInput; layout: Contro
   const byId = new Map(input.points.map((point) => [point.id, point]));
   return (
     <ResponsiveContainer width="100%" height="100%" initialDimension={{ width: 320, height }}>
-      <ComposedChart data={[...input.points]} margin={{ top: 14, right: 12, bottom: 0, left: 12 }} accessibilityLayer>
+      <ComposedChart
+        data={[...input.points]}
+        margin={{ top: 14, right: 12, bottom: 0, left: liveGutter }}
+        accessibilityLayer
+      >
         <XAxis
           dataKey="id"
           height={height - axisY}
@@ -172,7 +180,7 @@ function LiveChart({ input, layout }: { input: ControlChartInput; layout: Contro
 function LineLabel({ text, viewBox }: { text: string; viewBox?: unknown }) {
   const { x = 0, y = 0 } = (viewBox ?? {}) as { x?: number; y?: number };
   return (
-    <text x={x} y={y - 4} textAnchor="start">
+    <text x={x} y={y + 4} dx={-8} textAnchor="end">
       {text}
     </text>
   );

@@ -46,7 +46,7 @@ export function DateZoneField({
           name={`${name}-date`}
           label="Day"
           type="date"
-          width={12}
+          width={15}
           value={date}
           onChange={(event) => setDate(event.currentTarget.value)}
         />
@@ -54,7 +54,7 @@ export function DateZoneField({
           name={`${name}-time`}
           label="Time"
           type="time"
-          width={8}
+          width={11}
           value={time}
           onChange={(event) => setTime(event.currentTarget.value)}
         />

@@ -3,7 +3,11 @@ import styles from "./entry.module.css";
 
 /** A page of the book: entries one under the other, their headings in the margin, a double rule down the side. */
 export function Ledger({ children }: { children: ReactNode }) {
-  return <div className={styles.ledger}>{children}</div>;
+  return (
+    <div className={styles.ledger} data-ledger>
+      {children}
+    </div>
+  );
 }
 
 /** One entry: the heading hangs in the margin on a wide screen and stands above the text on a narrow one. */

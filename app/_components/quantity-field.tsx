@@ -3,8 +3,7 @@
 import { type ReactNode, useState } from "react";
 import type { Unit } from "@/lib/quantity/units.ts";
 import { parseWrittenQuantity } from "@/lib/quantity/written-quantity.ts";
-import { problemSentence } from "@/lib/wording/problems.ts";
-import { understoodQuantity } from "@/lib/wording/typed-words.ts";
+import { typedSentence, understoodQuantity } from "@/lib/wording/typed-words.ts";
 import styles from "./field.module.css";
 import { boxWidth, describedBy, Field, type FieldProps, fieldId } from "./field.tsx";
 
@@ -92,7 +91,7 @@ export function QuantityField({
         />
       </span>
       <p className={`${styles.said} ${said?.wrong ? styles.saidWrong : ""}`} id={`${id}-said`} aria-live="polite">
-        {said?.text ?? ""}
+        {said?.wrong && error ? "" : (said?.text ?? "")}
       </p>
     </Field>
   );
@@ -143,9 +142,9 @@ function UnitBox({
 function whatIsSaid(text: string, uText: string, wanted: Unit, chosen: Unit): { wrong: boolean; text: string } | null {
   if (text.trim() === "") return null;
   const value = parseWrittenQuantity(text, { wanted, chosen });
-  if (!value.ok) return { wrong: true, text: value.problems.map(problemSentence).join(" ") };
+  if (!value.ok) return { wrong: true, text: value.problems.map(typedSentence).join(" ") };
   if (uText.trim() === "") return { wrong: false, text: understoodQuantity(value.value, wanted) };
   const u = parseWrittenQuantity(uText, { wanted, chosen: value.value.unit });
-  if (!u.ok) return { wrong: true, text: u.problems.map(problemSentence).join(" ") };
+  if (!u.ok) return { wrong: true, text: u.problems.map(typedSentence).join(" ") };
   return { wrong: false, text: understoodQuantity(value.value, wanted, u.value) };
 }

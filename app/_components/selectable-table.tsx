@@ -80,7 +80,7 @@ export function SelectableTable<Row>({
 
   return (
     <>
-      <p className="small soft" id={keysId}>
+      <p className={styles.keys} id={keysId}>
         {tickWords.keys}
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}

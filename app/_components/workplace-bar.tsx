@@ -12,7 +12,7 @@ export function WorkplaceBar({ person, current }: { person: Person; current: "be
     { key: "bench", href: paths.bench(), text: "Bench", shown: may(person, "see-bench").yes },
     { key: "review", href: paths.review(), text: "Review", shown: may(person, "see-review").yes },
     { key: "people", href: paths.people(), text: "People", shown: may(person, "manage-people").yes },
-    { key: "account", href: paths.account(), text: `${person.name}, ${person.role}`, shown: true },
+    { key: "account", href: paths.account(), text: person.name, shown: true },
   ];
   return (
     <nav aria-label="Your workplaces" className={styles.bar} data-workplace>
@@ -24,6 +24,7 @@ export function WorkplaceBar({ person, current }: { person: Person; current: "be
               <a href={place.href} aria-current={place.key === current ? "true" : undefined}>
                 {place.text}
               </a>
+              {place.key === "account" ? <span className={styles.role}>, {person.role}</span> : null}
             </li>
           ))}
       </ul>

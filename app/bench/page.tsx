@@ -70,6 +70,7 @@ export default async function BenchPage() {
                 {
                   key: "file",
                   head: "File",
+                  nowrap: true,
                   cell: (batch) => <a href={paths.benchImportBatch(batch.id)}>{batch.fileName}</a>,
                 },
                 { key: "state", head: "State", cell: (batch) => batchWords[batch.state] },

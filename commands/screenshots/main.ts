@@ -49,8 +49,8 @@ async function picture(context: BrowserContext, screen: Screen): Promise<void> {
       const height = await page.evaluate(() => document.documentElement.scrollHeight);
       await page.screenshot(
         height > tallest
-          ? { path, clip: { x: 0, y: 0, width, height: tallest }, fullPage: true }
-          : { path, fullPage: true },
+          ? { path, clip: { x: 0, y: 0, width, height: tallest }, fullPage: true, timeout: 180_000 }
+          : { path, fullPage: true, timeout: 180_000 },
       );
     }
   }

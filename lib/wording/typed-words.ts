@@ -1,3 +1,4 @@
+import type { Problem } from "../quantity/problem.ts";
 import type { WrittenQuantity } from "../quantity/written-quantity.ts";
 import { plainDate, significant, withUnit } from "./formats.ts";
 import { type ProblemWords, quoted } from "./problem-sentence.ts";
@@ -8,6 +9,23 @@ export const typedProblems: ProblemWords = {
   "unit-other-kind": (p) =>
     `${quoted(p.found)} is no unit for this figure. Give it in ${p.allowed ?? "another unit"} or another unit of the same kind.`,
 };
+
+/**
+ * What cannot be understood, to somebody who is still typing: no cell, no row, and a way to write it.
+ *
+ * @example typedSentence({ code: "number-ambiguous", found: "1,234", allowed: "1234, or 1.2340" })
+ * // "“1,234” can be read in two ways. Write 1234, or 1.2340."
+ */
+export function typedSentence(problem: Problem): string {
+  const { code, found, allowed } = problem;
+  if (code === "number-ambiguous" && allowed?.includes(", or "))
+    return `${quoted(found)} can be read in two ways. Write ${allowed}.`;
+  if (code === "not-a-number" || code === "number-ambiguous")
+    return `${quoted(found)} is not read as a number. Write one such as 12.5.`;
+  if (code === "number-too-large" || code === "number-too-small")
+    return `${quoted(found)} is out of all proportion. Check the power of ten.`;
+  return typedProblems[code]?.(problem) ?? `${quoted(found)} is not understood.`;
+}
 
 /**
  * "Understood: 0.05 %, which is 500 mg/kg." The second half only where the unit differs from the one asked for.

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 
@@ -48,6 +48,33 @@ const lines: [string, string][] = [
   ["ink", "paper"],
   ["accent", "paper"],
 ];
+
+/** Colours that tell nothing by themselves: a border under a border, a line between rows. No minimum holds for them (1.4.11). */
+const decoration = ["rule-faint"];
+
+test("every colour of every scheme is either in a pair below or decoration, and every scheme sets the same ones", () => {
+  const paired = new Set([...text, ...lines].flat());
+  for (const tokens of Object.values(schemes)) {
+    expect(Object.keys(tokens).sort()).toEqual(Object.keys(schemes.light).sort());
+    for (const name of Object.keys(tokens)) expect([...paired, ...decoration], name).toContain(name);
+  }
+});
+
+test("components speak of colours by their tokens only", () => {
+  const styles = readdirSync(join(import.meta.dirname, "../../app"), { recursive: true, encoding: "utf8" }).filter(
+    (f) => f.endsWith(".module.css"),
+  );
+  expect(styles.length).toBeGreaterThan(20);
+  const own = styles.flatMap((file) =>
+    [
+      ...readFileSync(join(import.meta.dirname, "../../app", file), "utf8").matchAll(
+        /#[0-9a-f]{3,8}\b|rgba?\(|hsla?\(/gi,
+      ),
+    ].map((m) => `${file}: ${m[0]}`),
+  );
+  // The veil behind a dialog darkens whatever lies under it, in both schemes.
+  expect(own).toEqual([expect.stringMatching(/confirm-dialog\.module\.css: rgb\(/)]);
+});
 
 test("the measure itself: black on white is 21, a known grey is 4.54 (WebAIM's worked example #767676)", () => {
   expect(contrast("#000000", "#ffffff")).toBeCloseTo(21, 6);

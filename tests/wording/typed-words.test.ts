@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { parseWrittenQuantity } from "@/lib/quantity/written-quantity.ts";
-import { understoodMoment, understoodQuantity } from "@/lib/wording/typed-words.ts";
+import { typedSentence, understoodMoment, understoodQuantity } from "@/lib/wording/typed-words.ts";
 
 const read = (text: string) => {
   const outcome = parseWrittenQuantity(text, { wanted: "mg/kg" });
@@ -24,4 +24,15 @@ it("says what a date, a time and a zone mean together, and where they mean nothi
   expect(understoodMoment(typed, "never")).toContain("never came");
   expect(understoodMoment({ ...typed, zone: "" }, null)).toContain("no zone yet");
   expect(understoodMoment({ ...typed, time: "" }, null)).toBeNull();
+});
+
+it("says to somebody who is typing how a number would be understood", () => {
+  const said = (text: string) => {
+    const outcome = parseWrittenQuantity(text, { wanted: "cm²" });
+    return outcome.ok ? "" : typedSentence(outcome.problems[0] ?? { code: "" });
+  };
+  expect(said("1,234")).toBe("“1,234” can be read in two ways. Write 1234, or 1.2340.");
+  expect(said("heavy")).toBe("“heavy” is not read as a number. Write one such as 12.5.");
+  expect(said("12 mm")).toContain("no unit for this figure. Give it in cm²");
+  expect(said("1e999")).toContain("power of ten");
 });

@@ -58,7 +58,7 @@ export default async function LimitsPage({ searchParams }: Props) {
         {places.map((place) => {
           const rows = shown.filter((limit) => limit.jurisdiction === place);
           return (
-            <Entry key={place} title={place} aside={counted(rows.length, "limit")}>
+            <Entry key={place} title={place}>
               <div>
                 <Disclosure summary={`${counted(rows.length, "limit")}, ${place}`} open={places.length === 1}>
                   <LimitsTable place={place} rows={rows} today={today} />

@@ -99,7 +99,7 @@ export const liveFigureExamples: Example[] = [
       <ControlChart
         input={{ points, center: 1.003, limits: [0.956, 1.05] }}
         title="On 30 October the analyser read too high"
-        note="Read over certified value, lead in the check standard. Dashed: three standard deviations from the centre. A ringed square is beyond them."
+        note="Read over certified value, lead in the check standard. The upright scale names the centre, a thin line, and the limits, dashed, three standard deviations from it. A ringed square is beyond them."
         table={chartTable(points)}
       />
     ),
