@@ -7,6 +7,7 @@
 export const fileProblemCodes = {
   "file-empty": "no bytes at all",
   "file-blank": "only white space",
+  "hand-empty": "a sheet written by hand without a reading",
   "file-too-large": "found: its size; allowed: the largest size (both with unit)",
   "file-not-text": "found: what the file is, with its article: 'a PNG image'",
   "encoding-unknown": "bytes of no encoding that is read",

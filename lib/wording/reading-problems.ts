@@ -24,6 +24,7 @@ const mend = "Mend the cell or leave the row out.";
  * Codes and what they carry: lib/readings/problem-codes.ts.
  */
 export const readingProblems: Record<ReadingProblemCode, (problem: Problem) => string> = {
+  "hand-empty": () => "The sheet is empty. Type at least one reading.",
   "file-empty": () => "This file is empty. Save it again from the instrument, then choose it here.",
   "file-blank": () =>
     "This file holds only spaces and line ends. Save it again from the instrument, then choose it here.",

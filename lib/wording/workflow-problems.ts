@@ -41,7 +41,6 @@ export const workflowProblems: ProblemWords = {
   "file-unreadable": (p) =>
     `${placeOf(p)}the file could not be read as a table.${foundText(p)}${allowedText(p)} Nothing was stored.`,
   "column-needs-element": (p) => `${placeOf(p)}say which element these figures are of, by its symbol, such as Pb.`,
-  "hand-empty": () => "The sheet is empty. Type at least one reading.",
   "file-missing": () => "Choose a file first.",
   "photo-unreadable": (p) =>
     `${placeOf(p)}this is not a picture that can be read.${foundText(p)}${allowedText(p)} Nothing was stored.`,
