@@ -8,6 +8,7 @@ const root = join(import.meta.dirname, "..", "..");
 
 /** Rooms where `code` means something else, or whose problems are not for people: each with why. */
 const apart: Record<string, string> = {
+  "lib/consistency/session-state.ts": "codes of contributions to a budget; worded in budget.ts",
   "lib/wording": "holds the sentences",
   "lib/reconcile": "codes of contributions to the budget",
   "lib/store/generated": "made by Prisma",
