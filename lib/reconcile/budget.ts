@@ -48,7 +48,7 @@ export function budgetOf(fit: Fit, contributions: readonly StatedContribution[],
   const nothing = { lines: [], u: null, nuEff: null, k: null, U: null, interval: null, asymmetric: false, notes: [] };
   if (fit.value === null || fit.u === null || fit.interval === null) return nothing;
   const value = fit.value;
-  const own: Part = { u: fit.u, nu: fit.nu, line: ownLine(fit, value) };
+  const own: Part = { u: fit.u, nu: fit.nu, line: ownLine(fit, value, fit.u) };
   const others = stated.map((one) => otherPart(one, value));
   const parts = [own, ...others];
   const sum = combined(parts);
@@ -89,11 +89,11 @@ function widened(value: number, [lo, hi]: [number, number], others: readonly Par
   ];
 }
 
-function ownLine(fit: Fit, value: number): Omit<BudgetLine, "share"> {
+function ownLine(fit: Fit, value: number, u: number): Omit<BudgetLine, "share"> {
   return {
     code: "scatter-and-counting",
     value,
-    u: fit.u ?? 0,
+    u,
     nu: Number.isFinite(fit.nu) ? fit.nu : null,
     type: "A",
     source: fit.model,

@@ -3,8 +3,11 @@ import { coverageFactor } from "../statistics/coverage-factor.ts";
 import { lognormalRandomEffects } from "../statistics/lognormal-random-effects.ts";
 import { weightedMean } from "../statistics/weighted-mean.ts";
 import { emptyFit, type Fit } from "./fit.ts";
-import type { Spot } from "./spots.ts";
+import type { DetectedSpot, MissedSpot } from "./spots.ts";
 import type { Policy } from "./types.ts";
+
+/** An undetected spot that says how far it saw. */
+export type LimitedSpot = MissedSpot & { limit: number };
 
 type Lists = { x: number[]; u: number[]; censored: boolean[]; errorsKnown: boolean };
 
@@ -19,27 +22,32 @@ type Lists = { x: number[]; u: number[]; censored: boolean[]; errorsKnown: boole
  * A detected spot with unknown u enters with the uncertainty of its last written digit alone (δ/√12): the model's own
  * spread then takes up its counting error too, and nothing is guessed.
  */
-function lists(detected: readonly Spot[], missed: readonly Spot[]): Lists {
+function lists(detected: readonly DetectedSpot[], missed: readonly LimitedSpot[]): Lists {
   const shots = detected.flatMap((spot) => spot.shots.filter((shot) => shot.detected));
   const largest = Math.max(...shots.map((shot) => shot.u ?? lastDigit(shot.resolution)));
   return {
-    x: [...detected.map((spot) => spot.value ?? 0), ...missed.map((spot) => spot.limit ?? 0)],
+    x: [...detected.map((spot) => spot.value), ...missed.map((spot) => spot.limit)],
     u: [
       ...detected.map((spot) => spot.u ?? lastDigit(spot.resolution)),
-      ...missed.map((spot) => Math.min((spot.limit ?? 0) / 3, largest)),
+      ...missed.map((spot) => Math.min(spot.limit / 3, largest)),
     ],
     censored: [...detected.map(() => false), ...missed.map(() => true)],
     errorsKnown: detected.every((spot) => spot.u !== null),
   };
 }
 
-const lastDigit = (resolution: number | null): number => (resolution ?? 0) / Math.sqrt(12);
+const lastDigit = (resolution: number): number => resolution / Math.sqrt(12);
 
 /**
  * Some spots not detected, at least two and at least half detected: left-censored likelihood, normal where the part is even
  * (τ/mean ≤ 0.15), lognormal where it is not, with the small-sample profile interval.
  */
-export function censoredFit(detected: readonly Spot[], missed: readonly Spot[], policy: Policy, most: number): Fit {
+export function censoredFit(
+  detected: readonly DetectedSpot[],
+  missed: readonly LimitedSpot[],
+  policy: Policy,
+  most: number,
+): Fit {
   const { x, u, censored, errorsKnown } = lists(detected, missed);
   const normal = censoredRandomEffects(x, u, censored, { level: policy.level, cut: "small-sample" });
   if (normal.status !== "ok") return cannotServe(false);
@@ -101,7 +109,12 @@ export function lognormalFit(x: number[], u: number[], censored: boolean[], poli
  * Detected in too few spots to state a value: an upper 95 % bound for the part's mean, one-sided, as the upper end of the
  * two-sided 90 % small-sample profile; lognormal where the part is uneven. No bound where the likelihood has none, or none below `most`.
  */
-export function notQuantified(detected: readonly Spot[], missed: readonly Spot[], policy: Policy, most: number): Fit {
+export function notQuantified(
+  detected: readonly DetectedSpot[],
+  missed: readonly LimitedSpot[],
+  policy: Policy,
+  most: number,
+): Fit {
   const { x, u, censored } = lists(detected, missed);
   const options = { level: 1 - 2 * (1 - policy.level), cut: "small-sample" } as const;
   const normal = censoredRandomEffects(x, u, censored, options);

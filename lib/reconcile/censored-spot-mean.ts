@@ -22,12 +22,12 @@ export function censoredSpotMean(
   const weights = u.map((one) => 1 / (one * one));
   const slope = (mu: number): number => {
     let sum = 0;
-    for (const [i, one] of x.entries()) sum += ((one ?? 0) - mu) * (weights[i] ?? 0);
+    for (const [i, one] of x.entries()) sum += (one - mu) * weights[i]!;
     for (const { limit, s } of below) sum -= normalHazardBelow((limit - mu) / s) / s;
     return sum;
   };
   const weight = weights.reduce((sum, w) => sum + w, 0);
-  const top = x.reduce((sum, one, i) => sum + one * (weights[i] ?? 0), 0) / weight;
+  const top = x.reduce((sum, one, i) => sum + one * weights[i]!, 0) / weight;
   let step = 1 / Math.sqrt(weight);
   while (slope(top - step) <= 0) step *= 2;
   const value = bracketedRoot(slope, top - step, top);

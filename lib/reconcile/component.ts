@@ -2,10 +2,12 @@ import { coverageFactor } from "../statistics/coverage-factor.ts";
 import { chiSquareUpperTail } from "../statistics/distributions.ts";
 import { randomEffects } from "../statistics/random-effects.ts";
 import { compareNumbers } from "./canonical-order.ts";
-import { censoredFit, lognormalFit, notQuantified } from "./censored-component.ts";
+import { censoredFit, type LimitedSpot, lognormalFit, notQuantified } from "./censored-component.ts";
 import { emptyFit, type Fit } from "./fit.ts";
-import { plainMean, type Spot } from "./spots.ts";
+import { type DetectedSpot, plainMean, type Spot } from "./spots.ts";
 import type { Policy } from "./types.ts";
+
+type KnownSpot = DetectedSpot & { u: number };
 
 /**
  * Step 3 (with the switch of step 4): the component's value from its spots.
@@ -32,17 +34,20 @@ export function fitComponent(spots: readonly Spot[], policy: Policy, most = Infi
   const detected = spots
     .filter((spot) => spot.detected)
     .sort((a, b) => compareNumbers(a.value, b.value) || compareNumbers(a.u, b.u));
-  const missed = spots.filter((spot) => !spot.detected).sort((a, b) => compareNumbers(a.limit, b.limit));
-  const withoutLimit = missed.some((spot) => spot.limit === null);
+  const missed = spots
+    .filter((spot) => !spot.detected && spot.limit !== null)
+    .map((spot) => spot as LimitedSpot)
+    .sort((a, b) => a.limit - b.limit);
+  const withoutLimit = detected.length + missed.length < spots.length;
   const notes = withoutLimit ? ["non-detect-without-limit"] : [];
   if (detected.length === 0) {
-    const below = withoutLimit ? null : Math.max(...missed.map((spot) => spot.limit ?? 0));
+    const below = withoutLimit ? null : Math.max(...missed.map((spot) => spot.limit));
     return { ...emptyFit, state: "not-detected", below, notes };
   }
-  if (spots.length === 1) return oneSpot(detected[0] as Spot, policy);
-  if (missed.length === 0) {
-    if (detected.some((spot) => spot.u === null)) return meanOfSpots(detected, policy);
-    return allDetected(detected, policy, most);
+  if (spots.length === 1) return oneSpot(detected[0]!, policy);
+  if (detected.length === spots.length) {
+    const known = detected.filter((spot): spot is KnownSpot => spot.u !== null);
+    return known.length < detected.length ? meanOfSpots(detected, policy) : allDetected(known, policy, most);
   }
   if (withoutLimit) return { ...emptyFit, state: "not-quantified", notes };
   if (detected.length < 2 || 2 * detected.length < spots.length) return notQuantified(detected, missed, policy, most);
@@ -50,8 +55,8 @@ export function fitComponent(spots: readonly Spot[], policy: Policy, most = Infi
 }
 
 /** One spot: its value; the interval uses t where u came from scatter, the normal factor where it came from counting. */
-function oneSpot(spot: Spot, policy: Policy): Fit {
-  const value = spot.value ?? 0;
+function oneSpot(spot: DetectedSpot, policy: Policy): Fit {
+  const value = spot.value;
   const half = spot.u === null ? null : coverageFactor(spot.nu, policy.level) * spot.u;
   return {
     ...emptyFit,
@@ -65,14 +70,16 @@ function oneSpot(spot: Spot, policy: Policy): Fit {
 }
 
 /** Mean of spots, s/√n and t with n−1: what can be said when errors are unknown. */
-function meanOfSpots(spots: readonly Spot[], policy: Policy): Fit {
-  const resolution = Math.min(...spots.map((spot) => spot.resolution ?? 0));
-  const { value, u, nu } = plainMean(
-    spots.map((spot) => spot.value ?? 0),
+function meanOfSpots(spots: readonly DetectedSpot[], policy: Policy): Fit {
+  const resolution = Math.min(...spots.map((spot) => spot.resolution));
+  const mean = plainMean(
+    spots.map((spot) => spot.value),
     resolution,
   );
-  const half = coverageFactor(nu, policy.level) * (u ?? 0);
-  const spread = (u ?? 0) * Math.sqrt(spots.length);
+  const { value, nu } = mean;
+  const u = mean.u!; // two spots or more
+  const half = coverageFactor(nu, policy.level) * u;
+  const spread = u * Math.sqrt(spots.length);
   return {
     ...emptyFit,
     state: "quantified",
@@ -86,9 +93,9 @@ function meanOfSpots(spots: readonly Spot[], policy: Policy): Fit {
 }
 
 /** Random effects where the part is even, the lognormal model where it is not. */
-function allDetected(spots: readonly Spot[], policy: Policy, most: number): Fit {
-  const x = spots.map((spot) => spot.value ?? 0);
-  const u = spots.map((spot) => spot.u ?? 0);
+function allDetected(spots: readonly KnownSpot[], policy: Policy, most: number): Fit {
+  const x = spots.map((spot) => spot.value);
+  const u = spots.map((spot) => spot.u);
   const even = randomEffects(x, u, { tau2: "PM", interval: "HK-adhoc", level: policy.level });
   const tau = Math.sqrt(even.tau2);
   const relative = even.mean === 0 ? 0 : tau / Math.abs(even.mean);

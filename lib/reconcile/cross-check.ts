@@ -2,7 +2,8 @@ import { algorithmA } from "../statistics/algorithm-a.ts";
 import { generalizedEsd } from "../statistics/generalized-esd.ts";
 import { medianMad } from "../statistics/median-mad.ts";
 import { pauleMandelMean } from "../statistics/random-effects.ts";
-import { compareNames } from "./canonical-order.ts";
+import { compareNames, compareNumbers } from "./canonical-order.ts";
+import type { DetectedShot } from "./normalise.ts";
 import { plainMean, type Spot } from "./spots.ts";
 import type { ReconcileResult } from "./types.ts";
 
@@ -23,9 +24,9 @@ const farResidual = 3;
  * the result: the range answers "does one spot carry it?", not "what is the value?".
  */
 export function crossCheck(spots: readonly Spot[]): ReconcileResult["crossCheck"] {
-  if (spots.length === 0 || spots.some((spot) => !spot.detected)) return null;
-  const sorted = [...spots].sort((a, b) => (a.value ?? 0) - (b.value ?? 0) || (a.u ?? 0) - (b.u ?? 0));
-  const x = sorted.map((spot) => spot.value ?? 0);
+  const sorted = spots.filter((spot) => spot.detected).sort((a, b) => a.value - b.value || compareNumbers(a.u, b.u));
+  if (sorted.length === 0 || sorted.length < spots.length) return null;
+  const x = sorted.map((spot) => spot.value);
   const { median, scaled } = medianMad(x);
   return {
     median,
@@ -59,24 +60,27 @@ const without = (list: readonly number[], left: number): number[] => {
 function unusualSpots(spots: readonly Spot[], x: readonly number[]): string[] {
   if (x.length < fewestForRobust || x.every((one) => one === x[0])) return [];
   const { outliers } = generalizedEsd([...x], { maxOutliers: Math.max(1, Math.floor(x.length / 3)) });
-  return outliers.flatMap((index) => (spots[index]?.shots ?? []).map((shot) => shot.id));
+  return outliers.flatMap((index) => spots[index]!.shots.map((shot) => shot.id));
 }
 
 function unusualShots(spots: readonly Spot[]): string[] {
   return spots.flatMap(({ shots }) => {
-    if (shots.length < 3 || shots.some((shot) => !shot.detected || shot.u === null)) return [];
-    return shots.filter((shot) => isFar(shot, shots)).map((shot) => shot.id);
+    const known = shots.filter((shot): shot is KnownShot => shot.u !== null);
+    if (shots.length < 3 || known.length < shots.length) return [];
+    return known.filter((shot) => isFar(shot, known)).map((shot) => shot.id);
   });
 }
 
-function isFar(shot: Spot["shots"][number], all: Spot["shots"]): boolean {
+type KnownShot = DetectedShot & { u: number };
+
+function isFar(shot: KnownShot, all: readonly KnownShot[]): boolean {
   let weight = 0;
   let sum = 0;
   for (const other of all) {
     if (other === shot) continue;
-    const w = 1 / (other.u ?? 1) ** 2;
+    const w = 1 / other.u ** 2;
     weight += w;
-    sum += w * (other.value ?? 0);
+    sum += w * other.value;
   }
-  return Math.abs((shot.value ?? 0) - sum / weight) > farResidual * Math.hypot(shot.u ?? 0, 1 / Math.sqrt(weight));
+  return Math.abs(shot.value - sum / weight) > farResidual * Math.hypot(shot.u, 1 / Math.sqrt(weight));
 }

@@ -1,5 +1,5 @@
 import type { Fit } from "./fit.ts";
-import type { Shot } from "./normalise.ts";
+import type { DetectedShot, Shot } from "./normalise.ts";
 import type { Spot } from "./spots.ts";
 import { type FlagCode, flagCodes, type Policy, type ReconcileInput } from "./types.ts";
 
@@ -41,7 +41,7 @@ export function flagsOf(evidence: FlagEvidence): FlagCode[] {
   return flagCodes.filter((code) => rules[code]?.(evidence) ?? false);
 }
 
-const detectedOf = (shots: readonly Shot[]): Shot[] => shots.filter((shot) => shot.detected);
+const detectedOf = (shots: readonly Shot[]): DetectedShot[] => shots.filter((shot) => shot.detected);
 
 const rules: { [code in FlagCode]?: (evidence: FlagEvidence) => boolean } = {
   "one-spot": ({ spots }) => spots.length === 1,
@@ -61,7 +61,7 @@ const rules: { [code in FlagCode]?: (evidence: FlagEvidence) => boolean } = {
   "lead-arsenic-overlap": ({ input, shots }) => shots.some((shot) => overlaps(input.element, shot)),
   "outside-calibrated-range": ({ input, shots }) => {
     const range = input.calibratedRange ?? null;
-    return range !== null && detectedOf(shots).some(({ value }) => value !== null && outside(value, range));
+    return range !== null && detectedOf(shots).some(({ value }) => outside(value, range));
   },
   "error-unknown": ({ shots }) => detectedOf(shots).some((shot) => shot.u === null),
   "mixed-detection": ({ shots }) => {
@@ -91,7 +91,7 @@ function nearLimit({ fit, shots }: FlagEvidence): boolean {
   const detected = detectedOf(shots);
   const limits = shots.flatMap((shot) => (shot.limit === null ? [] : [shot.limit]));
   if (detected.length === 0) return false;
-  const belowOwn = detected.some(({ value, u }) => value !== null && u !== null && value < 3 * u);
+  const belowOwn = detected.some(({ value, u }) => u !== null && value < 3 * u);
   if (limits.length === 0 || fit.value === null) return belowOwn;
   return belowOwn || fit.value < (10 / 3) * Math.max(...limits);
 }

@@ -5,14 +5,19 @@ import type { WrittenNumber } from "../readings/reading.ts";
 import type { ShotInput } from "./types.ts";
 
 /** One shot in the canonical unit of its kind (step 0). `null` is "not known", never zero. */
-export type Shot = {
+export type Shot = DetectedShot | MissedShot;
+export type DetectedShot = Shared & {
+  detected: true;
+  value: number;
+  u: number | null; // standard uncertainty, null = unknown
+  resolution: number; // one unit of the last written digit
+};
+export type MissedShot = Shared & { detected: false; value: null; u: null; resolution: null };
+
+type Shared = {
   id: string;
   spot: string | null;
-  detected: boolean;
-  value: number | null; // detected: the value; otherwise null
-  u: number | null; // detected: standard uncertainty, null = unknown
   limit: number | null; // detection limit reached, where stated (of a detected shot too)
-  resolution: number | null; // detected: one unit of the last written digit
   secondsCounted: number | null;
   arsenic: number | null;
   lead: number | null;
@@ -40,23 +45,26 @@ export function normaliseShot(shot: ShotInput, quantity: QuantityKind): Shot {
     if (!Number.isFinite(number.value)) throw new DomainError("not-finite", `${what} is not a finite number`, number);
     return number.value;
   };
-  const value = written("value", shot.value);
+  written("value", shot.value);
   const error = written("error", shot.error);
   const limit = written("detection limit", shot.detectionLimit);
   if (error !== null && error < 0) throw new DomainError("negative-uncertainty", "an error cannot be negative", error);
-  const detected = !shot.belowDetection;
-  if (detected && value === null) throw new DomainError("value-missing", "a detected shot needs a value", shot.id);
-  return {
+  const shared = {
     id: shot.id,
     spot: shot.spot,
-    detected,
-    value: detected && value !== null ? convert(value) : null,
-    u: detected && error !== null && error > 0 && shot.k !== null ? convert(error) / shot.k : null,
     limit: limit !== null && limit > 0 ? convert(limit) : null,
-    resolution: detected && shot.value !== null ? convert(10 ** -shot.value.decimals) : null,
     secondsCounted: shot.secondsCounted,
     arsenic: shot.arsenicValue ?? null,
     lead: shot.leadValue ?? null,
+  };
+  if (shot.belowDetection) return { ...shared, detected: false, value: null, u: null, resolution: null };
+  if (shot.value === null) throw new DomainError("value-missing", "a detected shot needs a value", shot.id);
+  return {
+    ...shared,
+    detected: true,
+    value: convert(shot.value.value),
+    u: error !== null && error > 0 && shot.k !== null ? convert(error) / shot.k : null,
+    resolution: convert(10 ** -shot.value.decimals),
   };
 }
 

@@ -40,7 +40,7 @@ export function reconcile(input: ReconcileInput, hash: (text: string) => string)
   const kept = input.shots.filter((shot) => shot.setAside === null);
   const { shots, spots, fit, combined } = evaluate(input, kept, policy);
   const check = crossCheck(spots);
-  const detected = spots.flatMap((spot) => (spot.value === null ? [] : [{ ...spot, value: spot.value }]));
+  const detected = spots.filter((spot) => spot.detected);
   const values = detected.map((spot) => spot.value);
   const highest = detected.reduce<(typeof detected)[number] | null>(
     (best, spot) => (best === null || spot.value > best.value ? spot : best),

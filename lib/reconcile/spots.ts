@@ -4,17 +4,29 @@ import { censoredSpotMean } from "./censored-spot-mean.ts";
 import type { Shot } from "./normalise.ts";
 
 /** What one marked place on the part says (step 2), in the canonical unit. */
-export type Spot = {
+export type Spot = DetectedSpot | MissedSpot;
+export type DetectedSpot = Shared & {
+  detected: true;
+  value: number;
+  u: number | null; // null = unknown
+  limit: null;
+  resolution: number; // finest last digit among the detected shots
+};
+/** Nothing at the spot was detected. */
+export type MissedSpot = Shared & {
+  detected: false;
+  value: null;
+  u: null;
+  limit: number | null; // lowest detection limit reached, null = none was stated
+  resolution: null;
+};
+
+type Shared = {
   spot: string | null;
   shots: Shot[];
-  detected: boolean;
-  value: number | null; // null where nothing at the spot was detected
-  u: number | null; // null = unknown
   nu: number; // degrees of freedom of u; Infinity where u comes from counting statistics alone
-  limit: number | null; // not detected: lowest detection limit reached, null = none was stated
   birge: number | null;
   agreement: number | null; // p of the Q test among the spot's shots; null with fewer than two errors
-  resolution: number | null; // finest last digit among the detected shots
 };
 
 /**
@@ -30,7 +42,7 @@ export function groupBySpot(shots: readonly Shot[]): Shot[][] {
     else groups.set(key, [shot]);
   }
   return [...groups.values()].sort((a, b) => {
-    const [first, second] = [a[0]?.spot ?? null, b[0]?.spot ?? null];
+    const [first, second] = [a[0]!.spot, b[0]!.spot];
     if (first === null || second === null) return first === second ? 0 : first === null ? 1 : -1;
     return compareNames(first, second);
   });
@@ -60,18 +72,18 @@ export function reconcileSpot(unsorted: readonly Shot[]): Spot {
     .sort((a, b) => compareNumbers(a.value, b.value) || compareNumbers(a.u, b.u));
   const missed = shots.filter((shot) => !shot.detected);
   const limits = missed.flatMap((shot) => (shot.limit === null ? [] : [shot.limit])).sort((a, b) => a - b);
-  const base = { spot: shots[0]?.spot ?? null, shots, detected: detected.length > 0, birge: null, agreement: null };
+  const base = { spot: shots[0]!.spot, shots, nu: Infinity, birge: null, agreement: null };
   if (detected.length === 0)
-    return { ...base, value: null, u: null, nu: Infinity, limit: limits[0] ?? null, resolution: null };
+    return { ...base, detected: false, value: null, u: null, limit: limits[0] ?? null, resolution: null };
 
-  const x = detected.map((shot) => shot.value ?? 0);
+  const x = detected.map((shot) => shot.value);
   const known = detected.flatMap((shot) => (shot.u === null ? [] : [shot.u]));
-  const resolution = Math.min(...detected.map((shot) => shot.resolution ?? 0));
-  const rest = { ...base, limit: null, resolution };
+  const resolution = Math.min(...detected.map((shot) => shot.resolution));
+  const rest = { ...base, detected: true, limit: null, resolution } as const;
   if (known.length < detected.length) return { ...rest, ...plainMean(x, resolution) };
-  if (limits.length > 0) return { ...rest, ...censoredSpotMean(x, known, limits), nu: Infinity };
+  if (limits.length > 0) return { ...rest, ...censoredSpotMean(x, known, limits) };
   // One detected shot is left where the others missed it and named no limit.
-  if (x.length === 1) return { ...rest, value: x[0] ?? 0, u: known[0] ?? null, nu: Infinity };
+  if (x.length === 1) return { ...rest, value: x[0]!, u: known[0]! };
   const pooled = weightedMean(x, known);
   const scattered = pooled.birge !== null && pooled.birge > 1;
   return {
@@ -85,18 +97,12 @@ export function reconcileSpot(unsorted: readonly Shot[]): Spot {
 }
 
 /** A spot shot once, the common case: the shot as it stands. */
-const loneShot = (shot: Shot): Spot => ({
-  spot: shot.spot,
-  shots: [shot],
-  detected: shot.detected,
-  value: shot.value,
-  u: shot.u,
-  nu: Infinity,
-  limit: shot.detected ? null : shot.limit,
-  birge: null,
-  agreement: null,
-  resolution: shot.resolution,
-});
+const loneShot = (shot: Shot): Spot => {
+  const shared = { spot: shot.spot, shots: [shot], nu: Infinity, birge: null, agreement: null };
+  return shot.detected
+    ? { ...shared, detected: true, value: shot.value, u: shot.u, limit: null, resolution: shot.resolution }
+    : { ...shared, detected: false, value: null, u: null, limit: shot.limit, resolution: null };
+};
 
 /**
  * Plain mean with u = s/√n and n−1 degrees of freedom. Where all values are equal, s = 0 shows only that the display is coarse,
@@ -106,7 +112,7 @@ const loneShot = (shot: Shot): Spot => ({
  */
 export function plainMean(x: readonly number[], resolution: number): { value: number; u: number | null; nu: number } {
   const n = x.length;
-  const anchor = x[0] ?? 0;
+  const anchor = x[0]!;
   const value = anchor + x.reduce((sum, one) => sum + (one - anchor), 0) / n;
   if (n < 2) return { value, u: null, nu: Infinity };
   const squares = x.reduce((sum, one) => sum + (one - value) ** 2, 0);

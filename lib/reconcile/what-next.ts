@@ -1,7 +1,7 @@
 import { DomainError } from "../quantity/domain-error.ts";
 import { coverageFactor } from "../statistics/coverage-factor.ts";
 import { normalUpperTail } from "../statistics/distributions.ts";
-import { defaultPolicy, type ReconcileResult } from "./types.ts";
+import { type BudgetLine, defaultPolicy, type ReconcileResult } from "./types.ts";
 
 /** One thing that could be done next, and what it would bring. `effort` is in shots of the length taken so far. */
 export type Plan = {
@@ -80,13 +80,13 @@ function knownFrom(result: ReconcileResult, limit: number | null): Known | null 
   if (result.value === null || result.u === null || result.state !== "quantified") return null;
   const log = result.asymmetric && result.value > 0;
   const scale = log ? result.value : 1;
-  const [ownLine, ...others] = result.budget;
+  const [ownLine, ...others] = result.budget as [BudgetLine, ...BudgetLine[]]; // never empty where there is a u
   const n = result.counts.spots;
   const squares = result.spots.reduce((sum, spot) => sum + (spot.u ?? 0) ** 2, 0);
   return {
     x: log ? Math.log(result.value) : result.value,
-    own: (ownLine?.u ?? 0) / scale,
-    counting: Math.min(Math.sqrt(squares) / n, ownLine?.u ?? 0) / scale,
+    own: ownLine.u / scale,
+    counting: Math.min(Math.sqrt(squares) / n, ownLine.u) / scale,
     rest: Math.hypot(0, ...others.map((line) => line.u)) / scale,
     n,
     limit: limit === null ? null : log ? Math.log(limit) : limit,
