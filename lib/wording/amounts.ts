@@ -37,11 +37,17 @@ export function estimateText(estimate: Estimate): string {
   const { unit, factor } = readableUnit(estimate.unit, shown);
   const digits = digitsFor(estimate);
   const say = (value: number) => significant(value * factor, digits);
-  if (estimate.atMost) return `at most ${withUnit(significant(shown * factor, 2), unit)}`;
+  if (estimate.atMost) return `at most ${withUnit(significant(roundedUp(shown * factor), 2), unit)}`;
   const [low, high] = estimate.interval;
   return low === high
     ? withUnit(say(estimate.value), unit)
     : `${withUnit(say(estimate.value), unit)} (${withUnit(say(low), "to").replace(/ to$/, "")} to ${withUnit(say(high), unit)})`;
+}
+
+/** A bound is rounded up to two digits, never down. The small allowance is for 1.7 written in binary. */
+function roundedUp(value: number): number {
+  const place = 10 ** (Math.floor(Math.log10(value)) - 1);
+  return Math.ceil(value / place - 1e-9) * place;
 }
 
 /** A mass without its interval, for captions and tables: "34 mg". */
@@ -110,11 +116,18 @@ export function halvingText({ halvings, mass, loading }: HalvingStep): string {
   return `${step}, ${of}${withUnit(significant(loading, 4), "µg/ft²")}`;
 }
 
-/** "About 2.4 times the area of a tennis court (doubles lines)." A page names the size and its source beside it. */
-export function nearestSentence({ comparator, times }: Nearest<AreaComparator | MassComparator>): string {
+/**
+ * "About 2.4 times the area of a tennis court (doubles lines)." A page names the size and its source beside it. `atMost` for a bound:
+ * "At most about …".
+ */
+export function nearestSentence(
+  { comparator, times }: Nearest<AreaComparator | MassComparator>,
+  { atMost = false }: { atMost?: boolean } = {},
+): string {
+  const about = atMost ? "At most about" : "About";
   const what = comparator.kind === "area" ? `the area of ${comparator.name}` : `the weight of ${comparator.name}`;
-  if (times > 0.95 && times < 1.05) return `About ${what}.`;
-  return times >= 1 ? `About ${significant(times, 2)} times ${what}.` : `About ${shareOf(times)} of ${what}.`;
+  if (times > 0.95 && times < 1.05) return `${about} ${what}.`;
+  return times >= 1 ? `${about} ${significant(times, 2)} times ${what}.` : `${about} ${shareOf(times)} of ${what}.`;
 }
 const shareOf = (times: number): string =>
   times >= 0.01 ? `${significant(100 * times, 2)} %` : `one part in ${withUnit(significant(1 / times, 2), "").trim()}`;

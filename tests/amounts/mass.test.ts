@@ -96,6 +96,22 @@ describe("mass", () => {
     // The middle of the draws is a product of nearly normal factors: nearly lognormal.
     expect(Math.log(mass.interval[1] / mass.interval[0]) / (2 * 1.959964)).toBeCloseTo(relative, 3);
   });
+  it("two lognormal ranges multiply to a lognormal: medians multiply, log widths add in squares", () => {
+    const { mass } = get(
+      elementMass(
+        {
+          by: "weighed",
+          weight: { min: 10, max: 40, shape: "lognormal" },
+          content: { min: 100, max: 900, shape: "lognormal" },
+        },
+        { seed: 3, draws: 400_000 },
+      ),
+    );
+    const half = Math.hypot(Math.log(4), Math.log(9)) / 2;
+    expect(mass.value).toBeCloseTo((20 * 300) / 1000, 9);
+    expect(Math.abs(mass.interval[0] / (6 * Math.exp(-half)) - 1)).toBeLessThan(0.015);
+    expect(Math.abs(mass.interval[1] / (6 * Math.exp(half)) - 1)).toBeLessThan(0.015);
+  });
   it("the same seed gives the same interval, another seed nearly the same", () => {
     const basis = ball({ min: 1, max: 3, shape: "triangular" }, { min: 300_000, max: 600_000, shape: "rectangular" });
     const [a, b, c] = [7, 7, 8].map((seed) => get(elementMass(basis, { ...run, seed })).mass.interval) as [
