@@ -56,48 +56,49 @@ export function ComboboxField({
       />
     );
   return (
-    <ComboBox
-      className={`${fieldStyles.field} ${error ? fieldStyles.wrong : ""}`}
-      defaultItems={choices}
-      selectedKey={value === "" ? null : value}
-      onSelectionChange={(key) => choose(key === null ? "" : String(key))}
-      onInputChange={(text) => text === "" && choose("")}
-      isRequired={required}
-      isDisabled={disabled}
-      isInvalid={Boolean(error)}
-      validationBehavior="aria"
-      menuTrigger="focus"
-      allowsEmptyCollection
-    >
-      <Label className={hideLabel ? "visually-hidden" : (fieldStyles.label ?? "")}>
-        {label}
-        {optional ? <span className={fieldStyles.optional}> (optional)</span> : null}
-      </Label>
-      <HintAndError id={id} hint={hint} error={error} />
-      <span className={styles.combo} style={boxWidth(width)}>
-        <Input
-          className={`${fieldStyles.box} ${styles.input}`}
-          id={id}
-          placeholder={empty}
-          aria-describedby={describedBy(id, hint, error)}
-        />
-        <Button className={styles.open ?? ""}>
-          <span aria-hidden="true">▾</span>
-        </Button>
-      </span>
-      <input type="hidden" name={name} value={value} />
-      <Popover className={styles.popover ?? ""} offset={2}>
-        <ListBox<ComboChoice>
-          className={styles.list ?? ""}
-          renderEmptyState={() => <p className={styles.none}>Nothing with these letters.</p>}
-        >
-          {(choice) => (
-            <ListBoxItem id={choice.value} textValue={choice.label} className={styles.choice ?? ""}>
-              {choice.label}
-            </ListBoxItem>
-          )}
-        </ListBox>
-      </Popover>
-    </ComboBox>
+    <div className={`${fieldStyles.field} ${error ? fieldStyles.wrong : ""}`}>
+      <ComboBox
+        defaultItems={choices}
+        selectedKey={value === "" ? null : value}
+        onSelectionChange={(key) => choose(key === null ? "" : String(key))}
+        onInputChange={(text) => text === "" && choose("")}
+        isRequired={required}
+        isDisabled={disabled}
+        isInvalid={Boolean(error)}
+        validationBehavior="aria"
+        menuTrigger="focus"
+        allowsEmptyCollection
+      >
+        <Label className={hideLabel ? "visually-hidden" : (fieldStyles.label ?? "")}>
+          {label}
+          {optional ? <span className={fieldStyles.optional}> (optional)</span> : null}
+        </Label>
+        <HintAndError id={id} hint={hint} error={error} />
+        <span className={styles.combo} style={boxWidth(width)}>
+          <Input
+            className={`${fieldStyles.box} ${styles.input}`}
+            id={id}
+            placeholder={empty}
+            aria-describedby={describedBy(id, hint, error)}
+          />
+          <Button className={styles.open ?? ""}>
+            <span aria-hidden="true">▾</span>
+          </Button>
+        </span>
+        <input type="hidden" name={name} value={value} />
+        <Popover className={styles.popover ?? ""} offset={2}>
+          <ListBox<ComboChoice>
+            className={styles.list ?? ""}
+            renderEmptyState={() => <p className={styles.none}>Nothing with these letters.</p>}
+          >
+            {(choice) => (
+              <ListBoxItem id={choice.value} textValue={choice.label} className={styles.choice ?? ""}>
+                {choice.label}
+              </ListBoxItem>
+            )}
+          </ListBox>
+        </Popover>
+      </ComboBox>
+    </div>
   );
 }

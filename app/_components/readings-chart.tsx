@@ -105,7 +105,12 @@ function LiveChart({
           tick={<SpotTick rows={rows} />}
         />
         {interval ? (
-          <ReferenceArea x1={Math.max(0, interval[0])} x2={Math.min(max, interval[1])} className={styles.band ?? ""} />
+          <ReferenceArea
+            x1={Math.max(0, interval[0])}
+            x2={Math.min(max, interval[1])}
+            fill="var(--ink)"
+            fillOpacity={0.09}
+          />
         ) : null}
         {limits.map((limit, index) => (
           <ReferenceLine

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
 import { Actions, Button, ButtonLink } from "@/app/_components/button.tsx";
+import { PageHead } from "@/app/_components/entry.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
 import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { currentPerson } from "@/lib/access/current-person.ts";
@@ -18,11 +19,12 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
   return (
     <>
       <WorkplaceBar person={person} current="account" />
-      <h1>{person.name}</h1>
+      <PageHead title={person.name}>
+        <p>
+          Signed in as {person.role}, {person.email}.
+        </p>
+      </PageHead>
       {refused ? <Warning>{problemSentence({ code: "not-allowed", where: { field: refused } })}</Warning> : null}
-      <p>
-        Signed in as {person.role}, {person.email}.
-      </p>
       <Actions>
         {may(person, "see-bench").yes ? <ButtonLink href={paths.bench()}>To the bench</ButtonLink> : null}
         {may(person, "see-review").yes ? <ButtonLink href={paths.review()}>To the review desk</ButtonLink> : null}

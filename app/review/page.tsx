@@ -42,10 +42,11 @@ export default async function ReviewPage() {
               cell: (d) => <a href={paths.reviewItem(d.record.item.id)}>{d.record.item.name}</a>,
             },
             { key: "kind", head: "Kind", cell: (d) => labelOf(categoryLabels, d.record.item.category) },
-            { key: "answer", head: "The page would say", cell: (d) => itemAnswer(d.snapshot).headline },
+            { key: "answer", head: "The page would say", roomy: true, cell: (d) => itemAnswer(d.snapshot).headline },
             {
               key: "repeats",
               head: "Repeats",
+              roomy: true,
               cell: (d) => repeatsCount(d.placed.map((p) => repeatsOf(p.result).verdict)),
             },
             { key: "by", head: "Readings loaded by", cell: (d) => listed(d.loadedBy.map((p) => p.name)) || "–" },

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { ActionForm } from "@/app/_components/action-form.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
+import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
 import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { requirePerson } from "@/lib/access/require-person.ts";
@@ -23,33 +24,39 @@ export default async function PeoplePage() {
   return (
     <>
       <WorkplaceBar person={person} current="account" />
-      <h1>People</h1>
-      <DataTable
-        caption="Who can sign in"
-        rows={people}
-        rowKey={(p) => p.id}
-        columns={[
-          { key: "name", head: "Name", cell: (p) => p.name },
-          { key: "email", head: "E-mail", cell: (p) => p.email },
-          { key: "role", head: "Role", cell: (p) => p.role },
-        ]}
-      />
-      <h2>Add somebody</h2>
-      <ActionForm action={addMember} submit="Add">
-        <TextField name="name" label="Name" required width={32} />
-        <TextField name="email" label="E-mail" type="email" required width={32} />
-        <TextField
-          name="password"
-          label="First password"
-          hint="At least 10 characters; tell it to them in person"
-          type="password"
-          minLength={10}
-          required
-          width={32}
-          autoComplete="new-password"
-        />
-        <SelectField name="role" label="Role" choices={roleChoices} defaultValue="tester" />
-      </ActionForm>
+      <PageHead title="People" />
+      <Ledger>
+        <Entry title="Who can sign in" id="people">
+          <DataTable
+            caption="Who can sign in"
+            hideCaption
+            rows={people}
+            rowKey={(p) => p.id}
+            columns={[
+              { key: "name", head: "Name", cell: (p) => p.name },
+              { key: "email", head: "E-mail", cell: (p) => p.email },
+              { key: "role", head: "Role", cell: (p) => p.role },
+            ]}
+          />
+        </Entry>
+        <Entry title="Add somebody" id="add">
+          <ActionForm action={addMember} submit="Add">
+            <TextField name="name" label="Name" required width={32} />
+            <TextField name="email" label="E-mail" type="email" required width={32} />
+            <TextField
+              name="password"
+              label="First password"
+              hint="At least 10 characters; tell it to them in person"
+              type="password"
+              minLength={10}
+              required
+              width={32}
+              autoComplete="new-password"
+            />
+            <SelectField name="role" label="Role" choices={roleChoices} defaultValue="tester" />
+          </ActionForm>
+        </Entry>
+      </Ledger>
     </>
   );
 }

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
 import { ActionForm } from "@/app/_components/action-form.tsx";
+import { PageHead } from "@/app/_components/entry.tsx";
 import { TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
@@ -14,11 +15,12 @@ export default async function SetUpPage() {
   if (await ownerExists(database())) redirect(paths.signIn());
   return (
     <>
-      <h1>Set up the registry</h1>
-      <p>
-        Nobody owns this registry yet. When the program started it printed a one-time token in its terminal. Whoever can
-        read it there makes the first account, the owner’s.
-      </p>
+      <PageHead title="Set up the registry">
+        <p>
+          Nobody owns this registry yet. When the program started it printed a one-time token in its terminal. Whoever
+          can read it there makes the first account, the owner’s.
+        </p>
+      </PageHead>
       <ActionForm action={makeOwner} submit="Make the owner’s account">
         <TextField
           name="token"

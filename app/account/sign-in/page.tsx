@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
 import { ActionForm } from "@/app/_components/action-form.tsx";
+import { PageHead } from "@/app/_components/entry.tsx";
 import { TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
@@ -14,8 +15,9 @@ export default async function SignInPage({ searchParams }: { searchParams: Promi
   const { next = "" } = await searchParams;
   return (
     <>
-      <h1>Sign in</h1>
-      <p>For the people who test and review. Readers need no account: everything published is open.</p>
+      <PageHead title="Sign in">
+        <p>For the people who test and review. Readers need no account: everything published is open.</p>
+      </PageHead>
       <ActionForm action={signIn} submit="Sign in">
         <TextField name="email" label="E-mail" type="email" autoComplete="username" required width={32} />
         <TextField

@@ -3,7 +3,7 @@ import { ActionForm } from "@/app/_components/action-form.tsx";
 import { RadioGroup } from "@/app/_components/choice-field.tsx";
 import { ComboboxField } from "@/app/_components/combobox-field.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
-import { PageHead } from "@/app/_components/entry.tsx";
+import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { NumberField, TextAreaField, TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
@@ -28,41 +28,47 @@ export default async function InstrumentsPage({ searchParams }: { searchParams: 
         <p>What an analyser’s error figures cover decides the weight of every reading, so it is asked once, here.</p>
       </PageHead>
       <BenchTabs current={paths.benchInstruments()} />
-      {instruments.length > 0 ? (
-        <DataTable
-          caption="Analysers"
-          rows={instruments}
-          rowKey={(i) => i.id}
-          columns={[
-            {
-              key: "name",
-              head: "Name",
-              cell: (i) => <a href={`${paths.benchInstruments()}?edit=${i.id}#edit`}>{i.name}</a>,
-            },
-            { key: "serial", head: "Serial", cell: (i) => i.serial },
-            {
-              key: "k",
-              head: "Errors cover",
-              cell: (i) => (i.errorK ? `${i.errorK} standard uncertainties` : "not said yet"),
-            },
-            {
-              key: "cal",
-              head: "Calibration, relative",
-              numeric: true,
-              cell: (i) =>
-                i.calibrationRel === null ? "not stated" : `${Number((i.calibrationRel * 100).toPrecision(3))} %`,
-            },
-            {
-              key: "window",
-              head: "Window",
-              numeric: true,
-              cell: (i) => (i.windowMm === null ? "" : `${i.windowMm} mm`),
-            },
-          ]}
-        />
-      ) : null}
-      <h2 id="edit">{chosen ? `Change ${chosen.name}` : "Add an analyser"}</h2>
-      <InstrumentForm key={chosen?.id ?? "new"} instrument={chosen} />
+      <Ledger>
+        {instruments.length > 0 ? (
+          <Entry title="Analysers" id="analysers">
+            <DataTable
+              caption="Analysers"
+              hideCaption
+              rows={instruments}
+              rowKey={(i) => i.id}
+              columns={[
+                {
+                  key: "name",
+                  head: "Name",
+                  cell: (i) => <a href={`${paths.benchInstruments()}?edit=${i.id}#edit`}>{i.name}</a>,
+                },
+                { key: "serial", head: "Serial", cell: (i) => i.serial },
+                {
+                  key: "k",
+                  head: "Errors cover",
+                  cell: (i) => (i.errorK ? `${i.errorK} standard uncertainties` : "not said yet"),
+                },
+                {
+                  key: "cal",
+                  head: "Calibration, relative",
+                  numeric: true,
+                  cell: (i) =>
+                    i.calibrationRel === null ? "not stated" : `${Number((i.calibrationRel * 100).toPrecision(3))} %`,
+                },
+                {
+                  key: "window",
+                  head: "Window",
+                  numeric: true,
+                  cell: (i) => (i.windowMm === null ? "" : `${i.windowMm} mm`),
+                },
+              ]}
+            />
+          </Entry>
+        ) : null}
+        <Entry title={chosen ? `Change ${chosen.name}` : "Add an analyser"} id="edit">
+          <InstrumentForm key={chosen?.id ?? "new"} instrument={chosen} />
+        </Entry>
+      </Ledger>
     </>
   );
 }
