@@ -1,0 +1,102 @@
+import { describe, expect, it } from "vitest";
+import { scaleOf } from "@/lib/statistics/checks.ts";
+import { detectionNoncentrality } from "@/lib/statistics/detection-noncentrality.ts";
+import { normalHazardSlope } from "@/lib/statistics/distributions.ts";
+import { lognormalReading } from "@/lib/statistics/lognormal-reading.ts";
+import { multirule } from "@/lib/statistics/multirule.ts";
+import { upperBoundAllCensored } from "@/lib/statistics/upper-bound-all-censored.ts";
+import { refusalCode } from "../support/refusal-code.ts";
+
+const relative = (got: number, expected: number) => Math.abs(got / expected - 1);
+
+/**
+ * The reading's likelihood and moments by brute force: the sum over 560,001 equal steps of e from −14 to 14, of contents exp(θ + σe) read
+ * with a normal error u. Good while the reading's own peak, u/(σx) wide, spans many steps.
+ */
+function bySum(x: number, u: number, theta: number, sigma: number) {
+  const step = 5e-5;
+  const terms: [number, number][] = [];
+  for (let e = -14; e <= 14; e += step) {
+    const r = (x - Math.exp(theta + sigma * e)) / u;
+    terms.push([e, -0.5 * (r * r + e * e)]);
+  }
+  const top = terms.reduce((max, [, h]) => Math.max(max, h), Number.NEGATIVE_INFINITY);
+  const sums = [0, 0, 0, 0, 0];
+  for (const [e, h] of terms) for (let k = 0; k < 5; k++) sums[k]! += Math.exp(h - top) * e ** k;
+  const [s0, ...rest] = sums as [number, number, number, number, number];
+  const logf = top + Math.log(s0 * step) - Math.log(2 * Math.PI * u);
+  return [logf, ...rest.map((s) => s / s0)];
+}
+
+describe("lognormalReading by brute force (composite trapezoidal sum in this test)", () => {
+  it.each<[string, number, number, number, number]>([
+    ["a reading near the middle", 90, 9, 4.4, 0.3],
+    ["a sharp reading", 120, 1, 4.4, 0.5],
+    ["a reading far above, where content and model each have a peak", 1000, 200, 0, 1],
+    ["two peaks of like height", 1000, 208, 0, 1.5],
+    ["two peaks, the model's the higher", 40, 9, 0, 0.9],
+    ["a reading below zero", -5, 10, 1, 1],
+    ["a reading of zero", 0, 3, 2, 0.6],
+    ["an error far larger than the content", 2, 400, 0.5, 0.8],
+  ])("%s", (_name, x, u, theta, sigma) => {
+    const got = lognormalReading(x, u, false, theta, sigma);
+    const [logf, m1, m2, m3, m4] = bySum(x, u, theta, sigma) as [number, number, number, number, number];
+    expect(got.logf).toBeCloseTo(logf, 9);
+    expect(got.m1).toBeCloseTo(m1, 7);
+    expect(got.m2).toBeCloseTo(m2, 7);
+    expect(relative(1 + Math.abs(got.m3), 1 + Math.abs(m3))).toBeLessThan(1e-7);
+    expect(relative(got.m4, m4)).toBeLessThan(1e-7);
+  });
+});
+
+describe("where one form hands over to another", () => {
+  it("the slope of the hazard joins its series at z = −100", () => {
+    // −d² ln Φ = 1 − 1/z² + 6/z⁴ − 50/z⁶ + … as z → −∞, by inverting the asymptotic series of Mills' ratio.
+    for (const z of [-99.99, -100.01, -150]) {
+      const s = 1 / (z * z);
+      expect(Math.abs(normalHazardSlope(z) - (1 - s + 6 * s * s - 50 * s ** 3))).toBeLessThan(2e-12);
+    }
+  });
+  it("scales nothing where there is no size", () => {
+    expect(scaleOf(0)).toBe(1);
+    expect(scaleOf(3)).toBe(2);
+    expect(scaleOf(4)).toBe(4);
+    expect(scaleOf(5e-324)).toBe(2 ** -1022);
+  });
+});
+
+describe("limits of the domain", () => {
+  it("takes risks up to one half, not one half itself", () => {
+    for (const risk of [0.34, 0.45, 0.4999])
+      expect(detectionNoncentrality({ nu: 10, alpha: 0.05, beta: risk })).toBeGreaterThan(0);
+    expect(refusalCode(() => detectionNoncentrality({ nu: 10, beta: 0.5 }))).toBe("bad-level");
+    expect(refusalCode(() => detectionNoncentrality({ nu: 10, alpha: 0.5 }))).toBe("bad-level");
+  });
+  it("finds the bound of all-censored readings in whatever order they come", () => {
+    const { upper } = upperBoundAllCensored([10, 12, 15], [3, 3, 4]);
+    for (const [limits, u] of [
+      [
+        [15, 12, 10],
+        [4, 3, 3],
+      ],
+      [
+        [12, 10, 15],
+        [3, 3, 4],
+      ],
+    ] as const)
+      expect(relative(upperBoundAllCensored(limits, u).upper, upper)).toBeLessThan(1e-13);
+  });
+  it("counts a point on a control limit as inside (Westgard's rules say 'exceeds')", () => {
+    const none = { "1-3s": [], "2-2s": [], "R-4s": [], "4-1s": [], "10-x": [] };
+    expect(multirule([3, -3, 0])).toMatchObject({ "1-3s": [], "R-4s": [1] });
+    expect(multirule([2, 2, 0])).toEqual(none);
+    expect(multirule([2.1, -2, 0])).toEqual(none);
+    expect(multirule([2, -2.1, 0])).toEqual(none);
+    expect(multirule([-2.1, 2, 0])).toEqual(none);
+    expect(multirule([-2, 2.1, 0])).toEqual(none);
+    expect(multirule([1, 1, 1, 1])).toEqual(none);
+    expect(multirule([-1, -1, -1, -1])).toEqual(none);
+    expect(multirule([2.1, -2.1])["R-4s"]).toEqual([1]);
+    expect(multirule([-2.1, 2.1])["R-4s"]).toEqual([1]);
+  });
+});
