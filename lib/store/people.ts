@@ -27,8 +27,7 @@ export const emailTaken = async (db: Db, email: string): Promise<boolean> =>
 export async function writeSetUpToken(db: Db, tokenSha256: string): Promise<void> {
   await db.setUpToken.upsert({ where: { id: 1 }, create: { tokenSha256 }, update: { tokenSha256 } });
 }
-export const setUpTokenHash = async (db: Db): Promise<string | null> =>
-  (await db.setUpToken.findUnique({ where: { id: 1 } }))?.tokenSha256 ?? null;
-export async function clearSetUpToken(db: Db): Promise<void> {
-  await db.setUpToken.deleteMany();
+/** Uses the token up if this is its hash. Of two requests with one token only one is told yes. */
+export async function spendSetUpToken(db: Db, tokenSha256: string): Promise<boolean> {
+  return (await db.setUpToken.deleteMany({ where: { tokenSha256 } })).count === 1;
 }

@@ -1,4 +1,4 @@
-import { randomBytes, timingSafeEqual } from "node:crypto";
+import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { addPerson } from "../access/add-person.ts";
 import type { makeAuth } from "../access/auth.ts";
@@ -6,7 +6,7 @@ import type { Person } from "../access/permissions.ts";
 import { sha256 } from "../platform/sha256.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import type { Database } from "../store/database.ts";
-import { clearSetUpToken, ownerExists, setUpTokenHash, writeSetUpToken } from "../store/people.ts";
+import { ownerExists, spendSetUpToken, writeSetUpToken } from "../store/people.ts";
 
 type Auth = ReturnType<typeof makeAuth>;
 
@@ -33,10 +33,7 @@ export async function setUpOwner(
   const { token, ...person } = ownerInput.parse(input);
   const { db, auth } = context;
   if (await ownerExists(db)) return refused({ code: "owner-exists" });
-  const expected = await setUpTokenHash(db);
-  const matches = expected !== null && timingSafeEqual(Buffer.from(sha256(token)), Buffer.from(expected));
-  if (!matches) return refused({ code: "wrong-token", where: { field: "token" } });
-  // Spent before the account is made: two requests at once cannot both use it.
-  await clearSetUpToken(db);
+  // Compared as hashes, so that how long a look-up takes says nothing of the token; spent before the account is made.
+  if (!(await spendSetUpToken(db, sha256(token)))) return refused({ code: "wrong-token", where: { field: "token" } });
   return done(await addPerson(auth, { ...person, role: "owner" }));
 }

@@ -1,11 +1,11 @@
 import type { Context } from "@/lib/platform/context.ts";
-import type { Outcome } from "@/lib/quantity/problem.ts";
 import { answerQuestions } from "@/lib/readings/answer-questions.ts";
 import type { Mapping } from "@/lib/readings/mapping.ts";
 import { proposeMapping } from "@/lib/readings/propose-mapping.ts";
 import { batchTable } from "@/lib/store/batch-table.ts";
 import { importReadingsWorkflow } from "@/lib/workflows/import-readings.ts";
 import { receiveFileWorkflow } from "@/lib/workflows/receive-file.ts";
+import { must } from "./bench-item.ts";
 
 /** Invented readings in a plain shape, enough to take a workflow through. One row is wrong on purpose. */
 export const smallFile = [
@@ -21,11 +21,6 @@ export const smallFile = [
 ].join("\n");
 
 export const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
-
-export function must<T>(outcome: Outcome<T>): T {
-  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-  return outcome.value;
-}
 
 /** Receives a file and answers its questions: a solid part, errors that cover two standard uncertainties. */
 export async function received(

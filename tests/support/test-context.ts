@@ -1,17 +1,17 @@
 import { copyFileSync, mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { inject } from "vitest";
 import type { Person, Role } from "@/lib/access/permissions.ts";
 import type { Context } from "@/lib/platform/context.ts";
 import { type Database, openDatabase } from "@/lib/store/database.ts";
-import { baseDatabase } from "./base-database.ts";
 
 export const fixedNow = new Date("2026-05-04T10:00:00Z");
 
 /** A database of the test's own, copied from the prepared one. */
 export function freshDatabase(): { db: Database; file: string } {
   const file = join(mkdtempSync(join(tmpdir(), "assay-test-")), "registry.db");
-  copyFileSync(baseDatabase, file);
+  copyFileSync(inject("baseDatabase"), file);
   return { db: openDatabase(file), file };
 }
 

@@ -5,7 +5,8 @@ import { importReadingsWorkflow } from "@/lib/workflows/import-readings.ts";
 import { mendRowWorkflow } from "@/lib/workflows/mend-row.ts";
 import { receiveFileWorkflow } from "@/lib/workflows/receive-file.ts";
 import { redoImportWorkflow, undoImportWorkflow } from "@/lib/workflows/undo-import.ts";
-import { bytesOf, imported, must, received, smallFile } from "../support/small-file.ts";
+import { must } from "../support/bench-item.ts";
+import { bytesOf, imported, received, smallFile } from "../support/small-file.ts";
 import { contextAs } from "../support/test-context.ts";
 
 it("every row of the file is accounted for, and readings hold what was written", async () => {

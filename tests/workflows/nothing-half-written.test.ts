@@ -8,7 +8,8 @@ import { addComponentWorkflow, addSpecimenWorkflow } from "@/lib/workflows/descr
 import { importReadingsWorkflow } from "@/lib/workflows/import-readings.ts";
 import { publishItemWorkflow } from "@/lib/workflows/publish-item.ts";
 import { receiveFileWorkflow } from "@/lib/workflows/receive-file.ts";
-import { bytesOf, imported, must, received, smallFile } from "../support/small-file.ts";
+import { must } from "../support/bench-item.ts";
+import { bytesOf, imported, received, smallFile } from "../support/small-file.ts";
 import { contextAs } from "../support/test-context.ts";
 
 /** What every table holds, so that "nothing was written" can be said of all of them at once. */
