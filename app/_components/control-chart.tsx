@@ -46,7 +46,8 @@ export function ControlChart({
       table={table}
       height={layout.height}
       still={<StillChart layout={layout} />}
-      live={() => <LiveChart input={input} layout={layout} />}
+      words={input.points.map((point) => point.words)}
+      live={(at) => <LiveChart input={input} layout={layout} at={at} />}
     />
   );
 }
@@ -116,7 +117,7 @@ function PointMark({ signal }: { signal: boolean }) {
   );
 }
 
-function LiveChart({ input, layout }: { input: ControlChartInput; layout: ControlChartLayout }) {
+function LiveChart({ input, layout, at }: { input: ControlChartInput; layout: ControlChartLayout; at: number | null }) {
   const { lines, labels, domain, height, axisY } = layout;
   const shown = new Set(labels.map((label) => label.id));
   const anchors = new Map(labels.map((label) => [label.id, label.anchor]));
@@ -126,7 +127,7 @@ function LiveChart({ input, layout }: { input: ControlChartInput; layout: Contro
       <ComposedChart
         data={[...input.points]}
         margin={{ top: 14, right: 12, bottom: 0, left: liveGutter }}
-        accessibilityLayer
+        accessibilityLayer={false}
       >
         <XAxis
           dataKey="id"
@@ -156,6 +157,7 @@ function LiveChart({ input, layout }: { input: ControlChartInput; layout: Contro
             label={<LineLabel text={line.text} />}
           />
         ))}
+        {at === null ? null : <ReferenceLine x={input.points[at]?.id ?? ""} stroke="var(--accent)" strokeWidth={1} />}
         <Line
           dataKey="value"
           stroke="var(--ink)"

@@ -54,6 +54,7 @@ export function ReadingsChart({
   table?: ReactNode;
 }) {
   const layout = spotChartLayout(input);
+  const rows = chartRows(input, unit);
   return (
     <ChartFrame
       title={title}
@@ -61,7 +62,8 @@ export function ReadingsChart({
       table={table}
       height={layout.height}
       still={<SpotDrawing layout={layout} />}
-      live={() => <LiveChart rows={chartRows(input, unit)} layout={layout} interval={interval} />}
+      words={rows.map((row) => row.words)}
+      live={(at) => <LiveChart rows={rows} layout={layout} interval={interval} at={at} />}
     />
   );
 }
@@ -70,10 +72,12 @@ function LiveChart({
   rows,
   layout,
   interval,
+  at,
 }: {
   rows: ChartRow[];
   layout: SpotChartLayout;
   interval: readonly [number, number] | null;
+  at: number | null;
 }) {
   const { max, limits, ticks, height } = layout;
   return (
@@ -82,7 +86,7 @@ function LiveChart({
         layout="vertical"
         data={rows}
         margin={{ top: limits.length * 18 + 4, right: room.right, bottom: 0, left: room.left }}
-        accessibilityLayer
+        accessibilityLayer={false}
       >
         <XAxis
           type="number"
@@ -122,6 +126,7 @@ function LiveChart({
             label={<LimitLabel text={limit.text} dx={limit.dx} index={index} />}
           />
         ))}
+        {at === null ? null : <ReferenceLine y={rows[at]?.id ?? ""} stroke="var(--accent)" strokeWidth={1} />}
         <Line dataKey="mean" stroke="none" dot={meanStroke} activeDot={false} isAnimationActive={false} />
         <Line dataKey="at" stroke="none" dot={shotDot} activeDot={false} isAnimationActive={false}>
           <ErrorBar dataKey="bar" width={0} stroke="var(--ink)" strokeWidth={1.75} isAnimationActive={false} />

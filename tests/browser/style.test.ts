@@ -125,7 +125,7 @@ describe("the style page", () => {
     await open.page.keyboard.press("Enter");
     await expect.poll(() => box.inputValue()).toBe("Asia/Kolkata");
     expect(await example.locator('input[type="hidden"][name="zone"]').inputValue()).toBe("Asia/Kolkata");
-    await open.page.keyboard.press("Alt+ArrowDown");
+    await open.page.keyboard.press("ArrowDown");
     await open.page.getByRole("listbox").waitFor();
     expect(await faults(open.page)).toEqual([]);
     await open.page.keyboard.press("Escape");
@@ -204,10 +204,21 @@ describe("the style page", () => {
 
   it.each(["readings-chart", "control-chart"])("%s: arrow keys tell one point after the other in words", async (id) => {
     const example = await at(id);
-    const chart = example.locator("svg.recharts-surface").first();
+    const chart = example.getByRole("group", { name: /^Drawing/ });
     await chart.focus();
+    const told = () => example.locator('[role="status"]').innerText();
     await open.page.keyboard.press("ArrowRight");
+    const first = await told();
+    expect(first).toMatch(/\d/);
     await open.page.keyboard.press("ArrowRight");
+    expect(await told()).not.toBe(first);
+    await open.page.keyboard.press("Home");
+    expect(await told()).toBe(first);
+    await open.page.keyboard.press("Escape");
+    expect(await told()).toBe("");
+    // The pointer gets the same words.
+    const dot = example.locator("svg.recharts-surface circle").first();
+    await dot.hover();
     await expect.poll(() => example.locator(".recharts-tooltip-wrapper").innerText()).toMatch(/\d/);
   });
 

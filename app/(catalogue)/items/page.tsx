@@ -64,7 +64,7 @@ function Filters({ search }: { search: ItemSearch }) {
       aria-label="Search and narrow down"
       action={paths.items()}
       method="get"
-      className={styles.filters}
+      className={`${styles.filters} no-print`}
     >
       <TextField name="q" id="items-q" label="Words" type="search" defaultValue={search.q} maxLength={200} />
       <SelectField

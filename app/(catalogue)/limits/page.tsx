@@ -118,7 +118,7 @@ function LimitsTable({ place, rows, today }: { place: string; rows: PublicLimit[
 
 function Filters({ all, choice }: { all: PublicLimit[]; choice: Choice }) {
   return (
-    <form action={paths.limits()} method="get" className={styles.filters}>
+    <form action={paths.limits()} method="get" className={`${styles.filters} no-print`}>
       <SelectField
         name="place"
         label="Place"
