@@ -54,7 +54,7 @@ export function DateZoneField({
           name={`${name}-time`}
           label="Time"
           type="time"
-          width={11}
+          width={13}
           value={time}
           onChange={(event) => setTime(event.currentTarget.value)}
         />

@@ -179,21 +179,11 @@ function barOf(point: SpotPoint): [number, number] | null {
 }
 
 /** The name of a spot stands inside the drawing, above its shots, as in the still one. */
-function SpotTick({
-  rows,
-  x,
-  y,
-  payload,
-}: {
-  rows: ChartRow[];
-  x?: number | string;
-  y?: number | string;
-  payload?: { value?: unknown };
-}) {
+function SpotTick({ rows, y, payload }: { rows: ChartRow[]; y?: number | string; payload?: { value?: unknown } }) {
   const spot = rows.find((row) => row.id === payload?.value)?.spot ?? null;
   if (spot === null) return <g />;
   return (
-    <text x={Number(x) + 2} y={Number(y)} dy="0.35em" textAnchor="start" className={styles.strong}>
+    <text x={2} y={Number(y)} dy="0.35em" textAnchor="start" className={styles.strong}>
       {spot}
     </text>
   );
