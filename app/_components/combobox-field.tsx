@@ -66,7 +66,6 @@ export function ComboboxField({
         isDisabled={disabled}
         isInvalid={Boolean(error)}
         validationBehavior="aria"
-        menuTrigger="focus"
         allowsEmptyCollection
       >
         <Label className={hideLabel ? "visually-hidden" : (fieldStyles.label ?? "")}>

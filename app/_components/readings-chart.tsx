@@ -101,6 +101,7 @@ function LiveChart({
         />
         <YAxis
           type="category"
+          padding={{ top: 10, bottom: 12 }}
           dataKey="id"
           width={1}
           axisLine={false}
