@@ -26,8 +26,9 @@ const peakBetween = (lo: number, hi: number, start: number, slopes: (e: number) 
     if (first > 0) a = e;
     else b = e;
     let next = second < 0 ? e - first / second : Number.NaN;
-    // Every fourth step halves the bracket: where the slope is exponential Newton creeps.
-    if (!(next > a && next < b) || i % 4 === 3) next = 0.5 * (a + b);
+    // Every eighth step halves the bracket: where the slope is exponential Newton creeps. Not sooner: beside a peak Newton needs six
+    // steps at most, and halving would leave it for another.
+    if (!(next > a && next < b) || i % 8 === 7) next = 0.5 * (a + b);
     // A hundredth of the peak's own width is near enough: the grid need not sit on it exactly.
     if (Math.abs(next - e) * Math.sqrt(Math.max(1, -second)) <= 0.01) return next;
     e = next;
@@ -143,14 +144,18 @@ const seenByContent = (x: number, u: number, theta: number, sigma: number): Mome
   let second = x > 0 && sigma * x > 2.8 * u ? peakBetween(lo, hi, 0, slopes) : peak;
   if (h(second) > h(peak)) [peak, second] = [second, peak];
   // Widths: at the peak, and where the reading cuts the content off from above, as far as the model reaches there.
-  const cut = Math.min(Math.max(x, 0) + 2 * u, Math.exp(theta + sigma * (peak + 7)));
-  const curvatureAtCut = 1 + ((sigma * sigma * cut) / u) * (Math.max(0, 2 * cut - x) / u);
-  const step = stepFor(-slopes(peak)[1], curvatureAtCut);
+  const stepAt = (e: number): number => {
+    const cut = Math.min(Math.max(x, 0) + 2 * u, Math.exp(theta + sigma * (e + 7)));
+    return stepFor(-slopes(e)[1], 1 + ((sigma * sigma * cut) / u) * (Math.max(0, 2 * cut - x) / u));
+  };
+  // The valley between two peaks may not be deep enough to end the first grid: it then walks over the second, narrower one, and must
+  // be fine enough for both. Very narrow ones stand alone.
+  const lesserStep = stepAt(second);
+  const step = Math.min(stepAt(peak), lesserStep > 0.01 ? lesserStep : Number.POSITIVE_INFINITY);
   const main = sumsFrom(h, peak, step);
   const [left, right] = main.reach;
   if (second < left || second > right) {
     // Two peaks with nothing between them: the lesser one has its own grid.
-    const lesserStep = stepFor(-slopes(second)[1], curvatureAtCut);
     const lesser = sumsFrom(h, second, lesserStep, main.reach);
     const weight = (Math.exp(lesser.top - main.top) * lesserStep) / step;
     for (let k = 0; k < 5; k++) main.sums[k]! += weight * lesser.sums[k]!;
@@ -275,7 +280,9 @@ export const lognormalReading = (x: number, u: number, censored: boolean, theta:
   // The counting error is the narrower of the two: sum over it. Otherwise over the content.
   const sharp = x > 10 * u && sigma * x > 2 * u;
   if (censored) return sharp ? belowByError(x, u, theta, sigma) : belowByContent(x, u, theta, sigma);
-  return sharp && Math.abs(Math.log(x) - theta) < 15 * sigma
-    ? seenByError(x, u, theta, sigma)
-    : seenByContent(x, u, theta, sigma);
+  // Far above the model, an error of many u down to the model's own contents can be likelier than so rare a content: a second peak
+  // that only the sum over the content looks for. Up to six spreads above, or with u under a fiftieth, the two forms agree.
+  const own = (Math.log(x) - theta) / sigma;
+  const twoPeaks = own > 6 && x < 50 * u;
+  return sharp && Math.abs(own) < 15 && !twoPeaks ? seenByError(x, u, theta, sigma) : seenByContent(x, u, theta, sigma);
 };

@@ -3,20 +3,23 @@ import { scaleOf } from "@/lib/statistics/checks.ts";
 import { detectionNoncentrality } from "@/lib/statistics/detection-noncentrality.ts";
 import { normalHazardSlope } from "@/lib/statistics/distributions.ts";
 import { lognormalReading } from "@/lib/statistics/lognormal-reading.ts";
+import { moments } from "@/lib/statistics/moments.ts";
 import { multirule } from "@/lib/statistics/multirule.ts";
+import { randomEffects } from "@/lib/statistics/random-effects.ts";
 import { upperBoundAllCensored } from "@/lib/statistics/upper-bound-all-censored.ts";
 import { refusalCode } from "../support/refusal-code.ts";
 
 const relative = (got: number, expected: number) => Math.abs(got / expected - 1);
 
 /**
- * The reading's likelihood and moments by brute force: the sum over 560,001 equal steps of e from −14 to 14, of contents exp(θ + σe) read
+ * The reading's likelihood and moments by brute force: the sum over 600,000 equal steps of e from −30 to 30, of contents exp(θ + σe) read
  * with a normal error u. Good while the reading's own peak, u/(σx) wide, spans many steps.
  */
 function bySum(x: number, u: number, theta: number, sigma: number) {
-  const step = 5e-5;
+  const step = 1e-4;
   const terms: [number, number][] = [];
-  for (let e = -14; e <= 14; e += step) {
+  for (let n = -300_000; n < 300_000; n++) {
+    const e = n * step;
     const r = (x - Math.exp(theta + sigma * e)) / u;
     terms.push([e, -0.5 * (r * r + e * e)]);
   }
@@ -38,10 +41,13 @@ describe("lognormalReading by brute force (composite trapezoidal sum in this tes
     ["a reading below zero", -5, 10, 1, 1],
     ["a reading of zero", 0, 3, 2, 0.6],
     ["an error far larger than the content", 2, 400, 0.5, 0.8],
+    ["two peaks with nothing between them", 1279.2, 79.95, -3.0544, 0.63627],
+    ["a reading twenty spreads above the model", 24186.97, 1823.193, 2.448175, 0.515975],
+    ["a small reading far above a narrow model", 5.97698, 0.551516, -2.97204, 0.370341],
   ])("%s", (_name, x, u, theta, sigma) => {
     const got = lognormalReading(x, u, false, theta, sigma);
     const [logf, m1, m2, m3, m4] = bySum(x, u, theta, sigma) as [number, number, number, number, number];
-    expect(got.logf).toBeCloseTo(logf, 9);
+    expect(got.logf).toBeCloseTo(logf, 8);
     expect(got.m1).toBeCloseTo(m1, 7);
     expect(got.m2).toBeCloseTo(m2, 7);
     expect(relative(1 + Math.abs(got.m3), 1 + Math.abs(m3))).toBeLessThan(1e-7);
@@ -62,6 +68,16 @@ describe("where one form hands over to another", () => {
     expect(scaleOf(3)).toBe(2);
     expect(scaleOf(4)).toBe(4);
     expect(scaleOf(5e-324)).toBe(2 ** -1022);
+  });
+});
+
+describe("searches that reach far enough", () => {
+  it("REML of readings a thousand u apart: τ² = s² − u² where all u are equal (closed form)", () => {
+    for (const gap of [50, 1000, 1e5]) {
+      const { tau2 } = randomEffects([0, gap, gap / 3], [1, 1, 1], { tau2: "REML" });
+      const { sd } = moments([0, gap, gap / 3]);
+      expect(relative(tau2, sd * sd - 1)).toBeLessThan(1e-9);
+    }
   });
 });
 
