@@ -4,6 +4,7 @@ import { normalUpperTail } from "@/lib/statistics/distributions.ts";
 import { type MonteCarloInput, monteCarlo } from "@/lib/statistics/monte-carlo.ts";
 import { randomStream } from "@/lib/statistics/random-stream.ts";
 import { splitAt } from "@/lib/statistics/split-at.ts";
+import { fillNormals } from "@/lib/statistics/ziggurat.ts";
 import { refusalCode } from "../support/refusal-code.ts";
 
 const filled = (fill: (into: Float64Array) => void, count: number): Float64Array => {
@@ -97,6 +98,15 @@ describe("the random stream", () => {
       const expected = 2 * (normalUpperTail(lo) - normalUpperTail(lo + 0.25)) * n;
       expect(Math.abs(among(lo, lo + 0.25) - expected), `from ${lo}`).toBeLessThan(4 * Math.sqrt(expected));
     }
+  });
+
+  it("draws the tail beyond the last layer as the normal distribution has it", () => {
+    const stream = randomStream(6);
+    // A word that asks for layer 0 and the far end of it, every time.
+    const tail = filled((into) => fillNormals(into, () => 0xfffffe00, stream.uniform), 100_000);
+    const whole = normalUpperTail(3.6541528853610088);
+    expect(tail.every((x) => x >= 3.6541528853610088)).toBe(true);
+    expect(distance(tail, (x) => 1 - normalUpperTail(x) / whole)).toBeLessThan(1.95);
   });
 
   it("does not carry one normal number over into the next", () => {
