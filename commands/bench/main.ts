@@ -6,6 +6,7 @@
  * machine does falls on both alike. What the others compute is held against ours first; a difference ends the run.
  */
 import { createHash } from "node:crypto";
+import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
 import { answerQuestions } from "../../lib/readings/answer-questions.ts";
 import { decodeBytes } from "../../lib/readings/decode-bytes.ts";
@@ -213,7 +214,8 @@ async function main(): Promise<void> {
   console.log(
     `Node ${process.versions.node}; ${numpy?.versions ?? "Python with NumPy is not here: its columns are left out"}`,
   );
-  console.log(`Best of ${rounds} rounds, both sides in turn; goals are ratios and fail nothing.\n`);
+  console.log(`Best of ${rounds} rounds, both sides in turn; goals are ratios and fail nothing.`);
+  console.log(`${availableParallelism()} cores, ${loadavg()[0]!.toFixed(1)} processes waiting for them on average\n`);
   const all = makeReadings(parts, 0.04);
   await estimators(all, numpy, rounds);
   await wholeReconcile(all, numpy, rounds);

@@ -49,22 +49,34 @@ export function normaliseShot(shot: ShotInput, quantity: QuantityKind): Shot {
   const error = written("error", shot.error);
   const limit = written("detection limit", shot.detectionLimit);
   if (error !== null && error < 0) throw new DomainError("negative-uncertainty", "an error cannot be negative", error);
-  const shared = {
-    id: shot.id,
-    spot: shot.spot,
-    limit: limit !== null && limit > 0 ? convert(limit) : null,
-    secondsCounted: shot.secondsCounted,
-    arsenic: shot.arsenicValue ?? null,
-    lead: shot.leadValue ?? null,
-  };
-  if (shot.belowDetection) return { ...shared, detected: false, value: null, u: null, resolution: null };
+  const { id, spot, secondsCounted, arsenicValue: arsenic = null, leadValue: lead = null } = shot;
+  const reached = limit !== null && limit > 0 ? convert(limit) : null;
+  // Written out field by field: spreading one object into another shows in the time of ten thousand parts.
+  if (shot.belowDetection)
+    return {
+      id,
+      spot,
+      detected: false,
+      value: null,
+      u: null,
+      limit: reached,
+      resolution: null,
+      secondsCounted,
+      arsenic,
+      lead,
+    };
   if (shot.value === null) throw new DomainError("value-missing", "a detected shot needs a value", shot.id);
   return {
-    ...shared,
+    id,
+    spot,
     detected: true,
     value: convert(shot.value.value),
     u: error !== null && error > 0 && shot.k !== null ? convert(error) / shot.k : null,
+    limit: reached,
     resolution: convert(10 ** -shot.value.decimals),
+    secondsCounted,
+    arsenic,
+    lead,
   };
 }
 

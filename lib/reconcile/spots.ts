@@ -97,12 +97,19 @@ export function reconcileSpot(unsorted: readonly Shot[]): Spot {
 }
 
 /** A spot shot once, the common case: the shot as it stands. */
-const loneShot = (shot: Shot): Spot => {
-  const shared = { spot: shot.spot, shots: [shot], nu: Infinity, birge: null, agreement: null };
-  return shot.detected
-    ? { ...shared, detected: true, value: shot.value, u: shot.u, limit: null, resolution: shot.resolution }
-    : { ...shared, detected: false, value: null, u: null, limit: shot.limit, resolution: null };
-};
+const loneShot = (shot: Shot): Spot =>
+  ({
+    spot: shot.spot,
+    shots: [shot],
+    detected: shot.detected,
+    value: shot.value,
+    u: shot.u,
+    nu: Infinity,
+    limit: shot.detected ? null : shot.limit,
+    birge: null,
+    agreement: null,
+    resolution: shot.resolution,
+  }) as Spot;
 
 /**
  * Plain mean with u = s/√n and n−1 degrees of freedom. Where all values are equal, s = 0 shows only that the display is coarse,
