@@ -15,7 +15,7 @@ export const methodPage = {
     },
     {
       title: "Never make a number out of nothing",
-      text: "“Not detected” is not zero, and not half of anything. It is kept as “below what the analyser could see”. A blank means not measured.",
+      text: "“Not detected” is not zero, and not half of anything. It is kept as “below what the analyser could see”, with a third of that as its standard uncertainty, but never more than the largest error among the part’s detected readings. A blank means not measured.",
     },
     {
       title: "Set aside only by a person, with a reason",

@@ -34,6 +34,8 @@ export const modelLabels: Record<Model, string> = {
 
 const noteSentences: Record<string, string> = {
   "interval-from-zero": "The range would reach below zero. No content can, so it is stated from zero.",
+  "interval-to-whole":
+    "The range would reach beyond the whole of the part. It is cut there, which says that the spots set no useful upper end: more spots are needed.",
   "model-cannot-serve":
     "The spots differ so much, and are so few, that no range can be worked out. We state the lowest and the highest spot.",
   "no-upper-bound": "No upper bound could be worked out from so few detections.",
