@@ -23,7 +23,7 @@ export type DrawingMark =
 export type Drawing = { width: number; height: number; marks: DrawingMark[] };
 
 export const drawingSizes = {
-  narrow: { width: 256, fontSize: 13, gap: 26, tallest: 190 },
+  narrow: { width: 256, fontSize: 13, gap: 26, tallest: 150 },
   wide: { width: 560, fontSize: 14, gap: 44, tallest: 230 },
 } as const;
 export type DrawingSize = keyof typeof drawingSizes;

@@ -22,6 +22,9 @@ export function SiteHeader() {
               <a href={paths.limits()}>Limits</a>
             </li>
             <li>
+              <a href={paths.amounts()}>Amounts</a>
+            </li>
+            <li>
               <a href={paths.methods()}>Methods</a>
             </li>
             <li>

@@ -9,7 +9,10 @@ export const paths = {
   limits: () => "/limits",
   limit: (id: string) => `/limits/${q(id)}`,
   methods: () => "/methods",
-  amounts: () => "/amounts",
+  /** The calculator; `query` is its state as `serialiseAmounts` writes it. */
+  amounts: (query = "") => `/amounts${query === "" ? "" : `?${query}`}`,
+  amountsSvg: (query = "") => `/amounts/drawing.svg${query === "" ? "" : `?${query}`}`,
+  amountsPng: (query = "") => `/amounts/drawing.png${query === "" ? "" : `?${query}`}`,
   corrections: () => "/corrections",
   correctionsFeed: () => "/corrections/feed.xml",
   log: () => "/log",

@@ -26,7 +26,7 @@ function readableUnit(unit: string, value: number): { unit: string; factor: numb
 }
 
 /** Two digits where the figure is known to 5 % or worse, three where better, four where nothing is uncertain. */
-const digitsFor = ({ value, u, interval }: Estimate): number =>
+export const digitsFor = ({ value, u, interval }: Estimate): number =>
   interval[0] === interval[1] ? 4 : u > 0.05 * value ? 2 : 3;
 
 /**
@@ -94,20 +94,20 @@ export function spreadSentence({ loading, area }: NonNullable<AmountsResult["spr
   return `Spread evenly, it would come to ${estimateText(loading)} over ${estimateText(area)}.`;
 }
 
-const surfaceNames: Record<ReferenceLoading["surface"], string> = {
+export const surfaceNames: Record<ReferenceLoading["surface"], string> = {
   floor: "floors",
   sill: "window sills",
   trough: "window troughs",
 };
-const period = ({ from, until }: ReferenceLoading): string =>
+export const referencePeriod = ({ from, until }: ReferenceLoading): string =>
   until === null ? `since ${plainDate(from)}` : `from ${plainDate(from)} to ${plainDate(until)}`;
 
 /** "40 µg/ft², floors, from 6 March 2001 to 5 January 2020" */
 export const referenceText = (reference: ReferenceLoading): string =>
-  `${withUnit(significant(reference.value), "µg/ft²")}, ${surfaceNames[reference.surface]}, ${period(reference)}`;
+  `${withUnit(significant(reference.value), "µg/ft²")}, ${surfaceNames[reference.surface]}, ${referencePeriod(reference)}`;
 
 export const referenceSentence = ({ reference, area }: AmountsResult["references"][number]): string =>
-  `At ${withUnit(significant(reference.value), "µg/ft²")}, the dust limit for ${surfaceNames[reference.surface]} ${period(reference)}: ${estimateText(area)}.`;
+  `At ${withUnit(significant(reference.value), "µg/ft²")}, the dust limit for ${surfaceNames[reference.surface]} ${referencePeriod(reference)}: ${estimateText(area)}.`;
 
 /** "Half of that, and the loading is half: 20 µg/ft²." One line a step. */
 export function halvingText({ halvings, mass, loading }: HalvingStep): string {

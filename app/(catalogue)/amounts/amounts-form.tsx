@@ -1,0 +1,257 @@
+import type { ReactNode } from "react";
+import { Actions, Button } from "@/app/_components/button.tsx";
+import { Checkbox, RadioGroup } from "@/app/_components/choice-field.tsx";
+import { Disclosure } from "@/app/_components/disclosure.tsx";
+import { SelectField, TextField } from "@/app/_components/field.tsx";
+import {
+  type AmountsState,
+  amountSources,
+  amountUnits,
+  arealUnits,
+  areaUnits,
+  contentUnits,
+  type DimensionName,
+  densitySources,
+  dimensionNames,
+  lengthUnits,
+  loadingUnits,
+  weightUnits,
+} from "@/lib/amounts/amounts-form.ts";
+import { geometries, geometryShapes } from "@/lib/amounts/geometry.ts";
+import { densityMaterials, metals } from "@/lib/amounts/materials-table.ts";
+import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import { amountsPage } from "@/lib/wording/amount-figures.ts";
+import {
+  amountFieldLabels,
+  amountSourceLabels,
+  densitySourceLabels,
+  quantityHint,
+  shapeLabels,
+} from "@/lib/wording/amount-labels.ts";
+import { referenceText } from "@/lib/wording/amounts.ts";
+import { elementTitle } from "@/lib/wording/elements.ts";
+import styles from "./amounts.module.css";
+
+/** Elements offered; any symbol can be in the address. */
+const elements = ["Pb", "Cd", "As", "Hg", "Sb", "Ni", "Cr", "Ba"];
+
+type Errors = ReadonlyMap<string, string>;
+type Given = { state: AmountsState; errors: Errors };
+
+/**
+ * The calculator's form. It sends its fields by GET, so that the answer has an address. Which fields show goes by the
+ * choices made, in the style sheet alone: without scripts, and all of them where the browser cannot.
+ */
+export function AmountsForm({ state, errors }: Given) {
+  const given = { state, errors };
+  return (
+    <form action={paths.amounts()} method="get" className={styles.form}>
+      <p className={styles.hint}>{quantityHint}</p>
+      <div className={styles.group}>
+        <SelectField
+          name="element"
+          label={amountFieldLabels.element}
+          defaultValue={state.element}
+          width={16}
+          choices={[...new Set([...elements, state.element])].map((symbol) => ({
+            value: symbol,
+            label: elementTitle(symbol),
+          }))}
+        />
+        <RadioGroup
+          name="from"
+          legend={amountFieldLabels.from}
+          defaultValue={state.from}
+          choices={amountSources.map((value) => ({ value, label: amountSourceLabels[value] }))}
+          inline
+        />
+      </div>
+      <Sizes {...given} />
+      <Density {...given} />
+      <div className={styles.group} data-for="shape weight coat">
+        <Measure {...given} name="content" unit="contentUnit" units={contentUnits} />
+      </div>
+      <div className={styles.group} data-for="amount">
+        <Measure {...given} name="amount" unit="amountUnit" units={amountUnits} />
+      </div>
+      <div className={styles.group}>
+        <Measure {...given} name="loading" unit="loadingUnit" units={loadingUnits} list="published-loadings" />
+        <datalist id="published-loadings">
+          {[...new Map(referenceLoadings().map((one) => [one.value, one])).values()].map((one) => (
+            <option key={one.value} value={one.value}>
+              {referenceText(one)}
+            </option>
+          ))}
+        </datalist>
+        <Measure {...given} name="over" unit="overUnit" units={areaUnits} optional />
+      </div>
+      <More {...given} />
+      <Actions>
+        <Button type="submit">{amountsPage.submit}</Button>
+        <a href={paths.amounts()}>{amountsPage.clear}</a>
+      </Actions>
+    </form>
+  );
+}
+
+/** Shape and sizes, weight, or the coat: whichever the amount is worked out from. */
+function Sizes({ state, errors }: Given) {
+  const given = { state, errors };
+  return (
+    <div className={styles.group} data-for="shape weight coat">
+      <div data-for="shape">
+        <SelectField
+          name="shape"
+          label={amountFieldLabels.shape}
+          defaultValue={state.shape}
+          width={22}
+          choices={geometryShapes.map((value) => ({ value, label: shapeLabels[value] }))}
+        />
+      </div>
+      <div data-for="shape">
+        <SelectField
+          name="lengthUnit"
+          label={amountFieldLabels.lengthUnit}
+          defaultValue={state.lengthUnit}
+          width={8}
+          choices={lengthUnits.map((value) => ({ value, label: value }))}
+        />
+      </div>
+      {dimensionNames.map((name) => (
+        <div key={name} data-for={usedBy(name)}>
+          {name === "area" ? (
+            <Measure {...given} name="area" unit="areaUnit" units={areaUnits} />
+          ) : (
+            <Measure {...given} name={name} />
+          )}
+        </div>
+      ))}
+      <div data-for="weight">
+        <Measure {...given} name="weight" unit="weightUnit" units={weightUnits} />
+      </div>
+      <p className={styles.hint} data-for="coat">
+        {amountsPage.coatHint}
+      </p>
+      <div data-for="coat">
+        <Measure {...given} name="coatLoading" unit="coatLoadingUnit" units={arealUnits} />
+      </div>
+      <div data-for="coat">
+        <Measure {...given} name="coatThickness" optional />
+      </div>
+    </div>
+  );
+}
+
+/** The choices that show a size: the shapes that have it, and the coat for its area. */
+export const usedBy = (name: DimensionName): string =>
+  [
+    ...geometryShapes.filter((shape) => Object.hasOwn(geometries[shape].dimensions, name)),
+    ...(name === "area" ? ["coat"] : []),
+  ].join(" ");
+
+function Density({ state, errors }: Given) {
+  return (
+    <div className={styles.group} data-for="shape coat">
+      <RadioGroup
+        name="densityFrom"
+        legend={amountFieldLabels.densityFrom}
+        defaultValue={state.densityFrom}
+        choices={densitySources.map((value) => ({ value, label: densitySourceLabels[value] }))}
+        inline
+      />
+      <div data-for="material">
+        <SelectField
+          name="material"
+          label={amountFieldLabels.material}
+          defaultValue={state.material}
+          empty="Choose"
+          error={errors.get("material")}
+          choices={densityMaterials.map(({ id, name }) => ({ value: id, label: name }))}
+        />
+      </div>
+      <div data-for="alloy">
+        <SelectField
+          name="rest"
+          label={amountFieldLabels.rest}
+          defaultValue={state.rest}
+          empty="Choose"
+          width={16}
+          error={errors.get("rest")}
+          choices={metals.map((symbol) => ({ value: symbol, label: elementTitle(symbol) }))}
+        />
+      </div>
+      <div data-for="entered">
+        <Measure state={state} errors={errors} name="density" />
+      </div>
+    </div>
+  );
+}
+
+function More({ state, errors }: Given) {
+  const open = ["itemWeight", "sealed", "day"].some(
+    (name) => state[name as keyof AmountsState] !== "" || errors.has(name),
+  );
+  return (
+    <Disclosure summary="More" open={open}>
+      <div className={styles.group}>
+        <Measure state={state} errors={errors} name="itemWeight" optional />
+        <TextField
+          name="day"
+          label={amountFieldLabels.day}
+          hint="Such as 2026-11-24. Empty: the limits of all days."
+          defaultValue={state.day}
+          width={12}
+          error={errors.get("day")}
+          optional
+        />
+        <Checkbox name="sealed" value="yes" label={amountFieldLabels.sealed} defaultChecked={state.sealed === "yes"} />
+      </div>
+    </Disclosure>
+  );
+}
+
+/** A quantity as a person writes it, with its unit to choose beside it where it has one of its own. */
+function Measure({
+  state,
+  errors,
+  name,
+  unit,
+  units,
+  optional = false,
+  list,
+}: Given & {
+  name: keyof AmountsState;
+  unit?: keyof AmountsState;
+  units?: readonly string[];
+  optional?: boolean;
+  list?: string;
+}): ReactNode {
+  const field = (
+    <TextField
+      name={name}
+      label={amountFieldLabels[name]}
+      defaultValue={state[name]}
+      width={16}
+      autoComplete="off"
+      maxLength={60}
+      error={errors.get(name)}
+      optional={optional}
+      {...(list === undefined ? {} : { list })}
+    />
+  );
+  if (unit === undefined || units === undefined) return field;
+  return (
+    <div className={styles.measure}>
+      {field}
+      <SelectField
+        name={unit}
+        label={amountFieldLabels[unit]}
+        hideLabel
+        defaultValue={state[unit]}
+        width={7}
+        choices={units.map((value) => ({ value, label: value }))}
+      />
+    </div>
+  );
+}
