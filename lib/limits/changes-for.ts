@@ -20,7 +20,7 @@ export type FamilyChange = {
  *
  * Source: the dates of the limits themselves (`changesBetween`); which of them bear on the part: `standingOf`.
  *
- * @example changesFor(brassPan, "bulk-mass-fraction", "Pb", "2025-06-01", "2026-06-01").map((c) => c.after?.id) // ["WA-COOK-90"]
+ * A brass pan tested on 2025-06-01 and read on 2026-06-01: Washington's 90 mg/kg for cookware is new (tests/limits/changes-for.test.ts).
  */
 export function changesFor(
   subject: Subject,
