@@ -1,9 +1,17 @@
 import type { AmountsState } from "../amounts/amounts-form.ts";
-import type { AmountsResult, AreaComparator, Estimate, MassComparator } from "../amounts/types.ts";
+import type { AmountsResult, AreaComparator, Estimate, MassComparator, ReferenceLoading } from "../amounts/types.ts";
 import { amountFieldLabels, amountSourceLabels, densitySourceLabels, shapeLabels } from "./amount-labels.ts";
-import { areaText, digitsFor, estimateText, massText, nearestSentence, spreadSentence } from "./amounts.ts";
+import {
+  areaText,
+  digitsFor,
+  estimateText,
+  massText,
+  nearestSentence,
+  referencePeriod,
+  spreadSentence,
+} from "./amounts.ts";
 import { elementName, elementTitle } from "./elements.ts";
-import { significant, withUnit } from "./formats.ts";
+import { plainDate, significant, withUnit } from "./formats.ts";
 
 /** The words of the drawings to scale and of the calculator's page. */
 export const amountsPage = {
@@ -161,7 +169,7 @@ export const amountPanel = {
   lead: "The content times the weight of the part, if the whole part holds as much as the spots tested.",
   leadCoat:
     "The amount on each square centimetre times the area of the part, if all of it holds as much as the spots tested.",
-  more: "How far it would go: change the figures yourself",
+  more: "Take another loading, or change the figures",
   others: "In the other parts",
 } as const;
 
@@ -176,3 +184,13 @@ export const cautionBeside =
 /** "all of it", "once", "3 times". */
 export const halvedText = (halvings: number): string =>
   halvings === 0 ? "all of it" : halvings === 1 ? "once" : halvings === 2 ? "twice" : `${halvings} times`;
+
+/** Which loading an item's page draws at: the newest published one for floors. */
+export const loadingSentence = (reference: string): string =>
+  `Drawn at one published loading of dust: ${reference}. You may take another.`;
+
+/** The days a published loading holds, with the day from which it is asked for where that is later. */
+export const referenceDays = (reference: ReferenceLoading): string =>
+  reference.complianceFrom === null
+    ? referencePeriod(reference)
+    : `${referencePeriod(reference)}; asked for from ${plainDate(reference.complianceFrom)}`;

@@ -128,8 +128,33 @@ function limitSentences(result: SnapshotResult, decision: SnapshotDecision | nul
       "No limit that we list is made for this kind of thing.",
       `Just to compare, we hold it against this one: ${limitName(decision)}.`,
       ...verdictSentence(decision),
+      ...daySentences(result, decision),
     ];
-  return [`We hold it against this limit: ${limitName(decision)}.`, ...verdictSentence(decision)];
+  return [
+    `We hold it against this limit: ${limitName(decision)}.`,
+    ...verdictSentence(decision),
+    ...daySentences(result, decision),
+  ];
+}
+
+/** Which day's rules the leading verdict goes by, where the other day's differ, and what the other day's say. */
+function daySentences(result: SnapshotResult, decision: SnapshotDecision): string[] {
+  if (decision.which === "both") return [];
+  const other = result.decisions.filter(
+    (d) => d.which !== "both" && d.which !== decision.which && d.applies === decision.applies,
+  );
+  const said = other.map((d) => `${verdictWords[d.verdict]} (${limitName(d)})`).join("; ");
+  return decision.which === "test-day"
+    ? [
+        `That goes by the rules of the day of the test, ${plainDate(decision.day)}.`,
+        said === "" ? "The rules have changed since." : `By the rules when this page was made it is ${said}.`,
+      ]
+    : [
+        `That goes by the rules of ${plainDate(decision.day)}.`,
+        said === ""
+          ? "By the rules of the day of the test there was no such limit to hold it against."
+          : `By the rules of the day of the test it is ${said}.`,
+      ];
 }
 
 function verdictSentence({ verdict, probabilityAbove: p }: SnapshotDecision): string[] {

@@ -1,5 +1,5 @@
 import type { SnapshotDecision, SnapshotResult } from "../publication/snapshot.ts";
-import { chancesText, resultText, withUnit } from "./formats.ts";
+import { chancesText, plainDate, resultText, withUnit } from "./formats.ts";
 
 export type Verdict = SnapshotDecision["verdict"];
 
@@ -54,8 +54,21 @@ export function verdictText(decision: SnapshotDecision, result: SnapshotResult):
   const bound = decision.verdict === "not-detected" ? /\((below .*)\)/.exec(resultText(result))?.[1] : undefined;
   const inside = [bound, sure].filter((text) => text).join("; ");
   const words = inside === "" ? verdictWords[decision.verdict] : `${verdictWords[decision.verdict]} (${inside})`;
-  return `${words}: ${limitName(decision)}${referenceNote(decision)}`;
+  return `${words}: ${limitName(decision)}${referenceNote(decision)}${dayNote(decision)}`;
 }
+
+/**
+ * Said after a verdict by a limit that did not stand alike on the day of the test and on the day of judging; empty where it did.
+ *
+ * @example "; by the rules of the day of the test, 1 June 2018"
+ * @example "; by the rules of 24 November 2026, after the test"
+ */
+export const dayNote = ({ which, day }: Pick<SnapshotDecision, "which" | "day">): string =>
+  which === "both"
+    ? ""
+    : which === "test-day"
+      ? `; by the rules of the day of the test, ${plainDate(day)}`
+      : `; by the rules of ${plainDate(day)}, after the test`;
 
 /** Said after a limit that is only held beside the value. */
 const referenceNote = (decision: SnapshotDecision): string =>
@@ -72,9 +85,9 @@ export const checkedText: Record<SnapshotDecision["checked"], string> = {
   "from memory": "from memory, not checked against the rule",
 };
 
-/** Which day's rules the verdict goes by. */
+/** Which day's rules the verdict goes by. A published page stays as it is, so "today" would soon be wrong. */
 export const whichDayText: Record<SnapshotDecision["which"], string> = {
-  "test-day": "in force on the day of the test",
-  today: "in force today",
-  both: "in force on the day of the test and today",
+  "test-day": "the day of the test",
+  today: "the day this page was made",
+  both: "the day of the test; the same on the day this page was made",
 };

@@ -35,6 +35,7 @@ const page = (snapshot: Snapshot, others: Snapshot[] = []): string =>
       baseUrl="https://shelf.example"
       revisions={[...others, snapshot].map(entry)}
       changes={others.at(-1) ? revisionDifference(others.at(-1)!, snapshot) : null}
+      today="2026-11-24"
     />,
   );
 const text = (markup: string): string =>

@@ -139,3 +139,30 @@ describe("the cautions", () => {
     ).toBeLessThanOrEqual(9);
   });
 });
+
+describe("which day's rules the first answer goes by", () => {
+  const judged = (changes: object[]): string => {
+    const snapshot = structuredClone(sampleSnapshotOf("above"));
+    const result = snapshot.specimens[0]!.parts[0]!.results[0]!;
+    const [decision] = result.decisions;
+    result.decisions = changes.map((change) => ({ ...decision!, ...change }));
+    return itemAnswer(snapshot).sentences.join(" ");
+  };
+  it("says nothing of days where both agree", () => {
+    expect(judged([{ which: "both" }])).not.toContain("rules of");
+  });
+  it("says the other day's verdict too where they differ", () => {
+    const words = judged([
+      { which: "test-day", day: "2010-06-01", verdict: "below", probabilityAbove: 0.001, value: 300 },
+      { which: "today", day: "2026-11-24", verdict: "above", probabilityAbove: 0.999, value: 100 },
+    ]);
+    expect(words).toContain("That goes by the rules of 24 November 2026.");
+    expect(words).toContain(
+      "By the rules of the day of the test it is below the limit (US children's products, 300 mg/kg).",
+    );
+  });
+  it("says that there was no such limit on the day of the test, or that the rules have changed since", () => {
+    expect(judged([{ which: "today", day: "2026-11-24" }])).toContain("there was no such limit to hold it against.");
+    expect(judged([{ which: "test-day", day: "2010-06-01" }])).toContain("The rules have changed since.");
+  });
+});

@@ -22,6 +22,17 @@ describe("each verdict carries its probability and its limit's name", () => {
   ])("%s", (state, expected) => {
     expect(text(state)).toBe(expected);
   });
+  it("says which day's rules a verdict goes by where the two days differ, and nothing where they agree", () => {
+    const result = samplePart("above").results[0]!;
+    const decision = result.decisions[0]!;
+    expect(verdictText({ ...decision, which: "test-day", day: "2018-06-01" }, result)).toBe(
+      "above the limit (at least 99 chances in 100): US children's products, 100 mg/kg; by the rules of the day of the test, 1 June 2018",
+    );
+    expect(verdictText({ ...decision, which: "today", day: "2026-11-24" }, result)).toBe(
+      "above the limit (at least 99 chances in 100): US children's products, 100 mg/kg; by the rules of 24 November 2026, after the test",
+    );
+    expect(verdictText(decision, result)).not.toContain("rules");
+  });
   it("keeps the four words exactly", () => {
     expect(verdictWords).toMatchObject({
       above: "above the limit",

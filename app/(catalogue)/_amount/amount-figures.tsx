@@ -1,4 +1,6 @@
+import type { ReactNode } from "react";
 import { DataTable } from "@/app/_components/data-table.tsx";
+import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { ScaleDrawing } from "@/app/_components/scale-drawing.tsx";
 import type { AmountsResult } from "@/lib/amounts/types.ts";
 import {
@@ -17,8 +19,15 @@ import { coinSentence, comparatorSource, estimateText, massText } from "@/lib/wo
 import { significant, withUnit } from "@/lib/wording/formats.ts";
 import { areaOf, drawnCoins, grainOf } from "./amount-drawings.ts";
 
+/** `folded`: the table behind the drawing is there to open, where a page has much else to say. */
+type FigureProps = { result: AmountsResult; folded?: boolean };
+
+function Behind({ caption, folded, children }: { caption: string; folded: boolean; children: ReactNode }) {
+  return folded ? <Disclosure summary={caption}>{children}</Disclosure> : children;
+}
+
 /** The ball of an amount beside coins on a ruler, and the sizes drawn. Nothing where the metal's density is not known. */
-export function GrainFigure({ result }: { result: AmountsResult }) {
+export function GrainFigure({ result, folded = false }: FigureProps) {
   const [narrow, wide] = [grainOf(result, "narrow"), grainOf(result, "wide")];
   const { grain, amount, element } = result;
   if (!narrow || !wide || !grain || !amount) return null;
@@ -44,29 +53,32 @@ export function GrainFigure({ result }: { result: AmountsResult }) {
       title={grainTitle(amount, grain, element)}
       note={`${grainScaleNote([narrow.scale, wide.scale])} ${coinSentence}`}
       table={
-        <DataTable
-          caption={grainTableCaption}
-          rows={rows}
-          rowKey={(row) => row.id}
-          columns={[
-            { key: "name", head: "What", cell: (row) => row.name },
-            {
-              key: "across",
-              head: "Across",
-              numeric: true,
-              cell: (row) => withUnit(significant(row.across, row.id === "grain" ? 2 : 4), "mm"),
-            },
-            { key: "mass", head: "Weight", numeric: true, cell: (row) => row.mass },
-            { key: "source", head: "Size from", roomy: true, cell: (row) => row.source },
-          ]}
-        />
+        <Behind caption={grainTableCaption} folded={folded}>
+          <DataTable
+            caption={grainTableCaption}
+            hideCaption={folded}
+            rows={rows}
+            rowKey={(row) => row.id}
+            columns={[
+              { key: "name", head: "What", cell: (row) => row.name },
+              {
+                key: "across",
+                head: "Across",
+                numeric: true,
+                cell: (row) => withUnit(significant(row.across, row.id === "grain" ? 2 : 4), "mm"),
+              },
+              { key: "mass", head: "Weight", numeric: true, cell: (row) => row.mass },
+              { key: "source", head: "Size from", roomy: true, cell: (row) => row.source },
+            ]}
+          />
+        </Behind>
       }
     />
   );
 }
 
 /** The area of an amount at the loading picked beside things of known size, and the areas drawn. */
-export function AreaFigure({ result }: { result: AmountsResult }) {
+export function AreaFigure({ result, folded = false }: FigureProps) {
   const [narrow, wide] = [areaOf(result, "narrow"), areaOf(result, "wide")];
   const { spread, nearestArea } = result;
   if (!narrow || !wide || !spread) return null;
@@ -87,17 +99,20 @@ export function AreaFigure({ result }: { result: AmountsResult }) {
       title={areaTitle(spread, nearestArea)}
       note={areaNote(!certain)}
       table={
-        <DataTable
-          caption={areaTableCaption}
-          rows={rows}
-          rowKey={(row) => row.id}
-          columns={[
-            { key: "name", head: "What", roomy: true, cell: (row) => row.name },
-            { key: "area", head: "Area", numeric: true, cell: (row) => row.area },
-            { key: "times", head: "How many of it", numeric: true, cell: (row) => row.times },
-            { key: "source", head: "Size from", roomy: true, cell: (row) => row.source },
-          ]}
-        />
+        <Behind caption={areaTableCaption} folded={folded}>
+          <DataTable
+            caption={areaTableCaption}
+            hideCaption={folded}
+            rows={rows}
+            rowKey={(row) => row.id}
+            columns={[
+              { key: "name", head: "What", roomy: true, cell: (row) => row.name },
+              { key: "area", head: "Area", numeric: true, cell: (row) => row.area },
+              { key: "times", head: "How many of it", numeric: true, cell: (row) => row.times },
+              { key: "source", head: "Size from", roomy: true, cell: (row) => row.source },
+            ]}
+          />
+        </Behind>
       }
     />
   );

@@ -14,6 +14,8 @@ import { cautionsFor } from "@/lib/wording/cautions.ts";
 import { counted, plainDate } from "@/lib/wording/formats.ts";
 import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
 import { stripKey } from "@/lib/wording/result-figures.ts";
+import { AmountPanel } from "./amount-panel.tsx";
+import { ChangedLimits } from "./changed-limits.tsx";
 import { DataLinks } from "./data-links.tsx";
 import { Evidence } from "./evidence.tsx";
 import { History } from "./history.tsx";
@@ -34,12 +36,15 @@ export function ItemView({
   baseUrl,
   revisions,
   changes,
+  today,
 }: {
   snapshot: Snapshot;
   entry: LogEntry;
   baseUrl: string;
   revisions: LogEntry[];
   changes: FieldChange[] | null;
+  /** The reader's day, for what changed since the test. */
+  today: string;
 }) {
   const answer = itemAnswer(snapshot);
   const placed = resultsByWeight(snapshot);
@@ -108,6 +113,12 @@ export function ItemView({
             <ResultList placed={placed} several={several} />
           </Entry>
         ) : null}
+        {snapshot.kind === "withdrawal" ? null : (
+          <>
+            <AmountPanel placed={placed} several={several} />
+            {placed.length > 0 ? <ChangedLimits snapshot={snapshot} placed={placed} today={today} /> : null}
+          </>
+        )}
         <Entry title="What it does not tell" id="cautions">
           <dl className={styles.cautions}>
             {cautionsFor(snapshot).map((caution) => (

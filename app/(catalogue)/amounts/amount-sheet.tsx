@@ -16,6 +16,7 @@ import {
   ladderSentence,
   neededSentence,
   onAreaSentence,
+  referenceDays,
   referencesCaption,
 } from "@/lib/wording/amount-figures.ts";
 import {
@@ -28,7 +29,6 @@ import {
   massSentence,
   massText,
   nearestSentence,
-  referencePeriod,
   spreadSentence,
   surfaceNames,
 } from "@/lib/wording/amounts.ts";
@@ -146,7 +146,7 @@ function References({ state, result }: Given) {
           key: "period",
           head: "Published for",
           roomy: true,
-          cell: ({ reference }) => <a href={paths.limit(reference.limitId)}>{referencePeriod(reference)}</a>,
+          cell: ({ reference }) => <a href={paths.limit(reference.limitId)}>{referenceDays(reference)}</a>,
         },
         { key: "area", head: "It would go over", numeric: true, cell: ({ area }) => estimateText(area) },
         {

@@ -78,11 +78,13 @@ export function AmountsForm({ state, errors }: Given) {
       <div className={styles.group}>
         <Measure {...given} name="loading" unit="loadingUnit" units={loadingUnits} list="published-loadings" />
         <datalist id="published-loadings">
-          {[...new Map(referenceLoadings().map((one) => [one.value, one])).values()].map((one) => (
-            <option key={one.value} value={one.value}>
-              {referenceText(one)}
-            </option>
-          ))}
+          {referenceLoadings()
+            .filter((one, at, all) => all.findIndex((other) => other.value === one.value) === at)
+            .map((one) => (
+              <option key={one.value} value={one.value}>
+                {referenceText(one)}
+              </option>
+            ))}
         </datalist>
         <Measure {...given} name="over" unit="overUnit" units={areaUnits} optional />
       </div>
@@ -205,7 +207,13 @@ function More({ state, errors }: Given) {
           error={errors.get("day")}
           optional
         />
-        <Checkbox name="sealed" value="yes" label={amountFieldLabels.sealed} defaultChecked={state.sealed === "yes"} />
+        <Checkbox
+          name="sealed"
+          id="sealed"
+          value="yes"
+          label={amountFieldLabels.sealed}
+          defaultChecked={state.sealed === "yes"}
+        />
       </div>
     </Disclosure>
   );

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { systemClock } from "@/lib/platform/clock.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
@@ -53,6 +54,7 @@ export default async function ItemPage({ params }: Props) {
         baseUrl={environment().baseUrl}
         revisions={revisions}
         changes={changes}
+        today={systemClock().toISOString().slice(0, 10)}
       />
     </>
   );

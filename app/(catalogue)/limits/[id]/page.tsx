@@ -65,11 +65,9 @@ export default async function LimitPage(props: Props) {
           { name: "Name in the data", value: <code>{limit.id}</code> },
         ]}
       />
-      <section className="flow">
-        <h2>{timelineWords.heading}</h2>
-        <HistoryFigure family={family} here={limit.id} today={today} />
-        {family.length === 1 ? <p>{timelineWords.alone}</p> : null}
-      </section>
+      <h2>{timelineWords.heading}</h2>
+      <HistoryFigure family={family} here={limit.id} today={today} />
+      {family.length === 1 ? <p>{timelineWords.alone}</p> : null}
       <p className="soft">{limitsPage.caution}</p>
     </div>
   );
