@@ -9,6 +9,7 @@ export default defineConfig({
     include: ["tests/**/*.test.{ts,tsx}"],
     exclude: ["tests/browser/**"],
     globalSetup: ["tests/support/base-database.ts"],
+    setupFiles: ["tests/support/seeded-properties.ts"],
     testTimeout: 30_000,
   },
 });

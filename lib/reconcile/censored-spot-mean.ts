@@ -28,9 +28,14 @@ export function censoredSpotMean(
   };
   const weight = weights.reduce((sum, w) => sum + w, 0);
   const top = x.reduce((sum, one, i) => sum + one * weights[i]!, 0) / weight;
-  let step = 1 / Math.sqrt(weight);
-  while (slope(top - step) <= 0) step *= 2;
-  const value = bracketedRoot(slope, top - step, top);
+  const value = slope(top) >= 0 ? top : rootBelow(slope, top, 1 / Math.sqrt(weight));
   const curvature = below.reduce((sum, { limit, s }) => sum + normalHazardSlope((limit - value) / s) / (s * s), weight);
   return { value, u: 1 / Math.sqrt(curvature) };
+}
+
+/** The zero below `top`, where the slope is negative. (Where limits lie far above, rounding may leave none: `top` is then the answer.) */
+function rootBelow(slope: (mu: number) => number, top: number, first: number): number {
+  let step = first;
+  while (slope(top - step) <= 0) step *= 2;
+  return bracketedRoot(slope, top - step, top);
 }
