@@ -1,0 +1,5 @@
+-- AlterTable
+ALTER TABLE "CheckStandard" ADD COLUMN "material" TEXT NOT NULL DEFAULT 'other';
+
+-- AlterTable
+ALTER TABLE "Session" ADD COLUMN "inDoubtReason" TEXT;
