@@ -16,13 +16,11 @@ import Database from "better-sqlite3";
 const root = join(dirname(fileURLToPath(import.meta.url)), "..");
 const migrationsDir = join(root, "prisma", "sqlite", "migrations");
 // FTS5 keeps its index in tables of its own, which the models do not know.
+const shadowsOf = (table) => ["", "_data", "_idx", "_content", "_docsize", "_config"].map((end) => `${table}${end}`);
 const shadows = [
-  "item_search",
-  "item_search_data",
-  "item_search_idx",
-  "item_search_content",
-  "item_search_docsize",
-  "item_search_config",
+  ...shadowsOf("item_search"),
+  ...shadowsOf("item_word_trigrams"),
+  ...["item_listing", "item_facet", "item_facet_count", "item_word"],
 ];
 const filters = { externalTables: shadows, externalEnums: [] };
 

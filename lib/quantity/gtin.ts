@@ -4,7 +4,7 @@
  * Source: GS1 General Specifications, section 7.9 (check digit calculations).
  * The number below is made up for its check digit.
  *
- * @example readGtin("4006381333931") // { state: "ok", gtin: "04006381333931" }
+ * @example readGtin("2001234567893") // { state: "ok", gtin: "02001234567893" }
  */
 export type GtinReading =
   | { state: "ok"; gtin: string }

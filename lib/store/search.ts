@@ -1,109 +1,225 @@
-import type { Snapshot } from "../publication/snapshot.ts";
+import { editDistance, slipsAllowed } from "../search/edit-distance.ts";
+import { type Question, readQuestion } from "../search/read-question.ts";
+import { trigrams } from "../search/trigrams.ts";
 import { type Db, database } from "./database.ts";
 import { bySeq, type PublishedItem } from "./published.ts";
+import { type FacetKind, facetKinds, facetWord } from "./search-index.ts";
 
+export type SearchSort = "best" | "newest" | "name";
 export type SearchQuery = {
   q: string;
-  category?: string | undefined;
-  element?: string | undefined;
-  verdict?: string | undefined;
+  sort?: SearchSort | undefined;
   cursor?: string | undefined;
   limit?: number | undefined;
+} & { [kind in FacetKind]?: string | undefined };
+export type SearchPage = {
+  hits: PublishedItem[];
+  total: number;
+  nextCursor: string | null;
+  /** words that no item holds, and what was looked for in their place */
+  read: { typed: string; as: string }[];
 };
-export type SearchPage = { hits: PublishedItem[]; total: number; nextCursor: string | null };
 
-/** Words of a question as FTS5 terms: each quoted (so that nothing is syntax) and matched as a prefix. */
-export function searchTerms(q: string): string[] {
-  const words = q.normalize("NFC").match(/[\p{L}\p{N}]+/gu) ?? [];
-  const digits = q.replace(/[\s-]/g, "");
-  if (/^\d{8,14}$/.test(digits)) return [`codes : "${digits.padStart(14, "0")}"*`];
-  return words.slice(0, 12).map((word) => `"${word}"*`);
-}
-
-const facet = (kind: string, value: string): string => `${kind}x${value.replace(/[^\p{L}\p{N}]/gu, "").toLowerCase()}`;
-
-function matchExpression(query: SearchQuery): string {
-  const terms = searchTerms(query.q);
-  for (const [kind, value] of [
-    ["cat", query.category],
-    ["el", query.element],
-    ["ver", query.verdict],
-  ] as const)
-    if (value) terms.push(`facets : "${facet(kind, value)}"`);
-  return terms.join(" AND ");
-}
-
-/** A whole number in base 36, or null where the text is none. */
-const readCursor = (cursor: string | undefined): number | null => {
-  if (cursor === undefined || !/^[0-9a-z]{1,10}$/.test(cursor)) return null;
-  return Number.parseInt(cursor, 36);
-};
+/** Only the newest so many matches are put in order of fit: beyond it a question says too little to rank by. */
+const rankedMatches = 2000;
 
 /**
- * Published items that hold every word asked for, best first (names weigh most); without words, the newest first.
- * Withdrawn items stay findable: their page says what happened.
+ * Published items that hold every word asked for. With words the best match comes first (names weigh most, then codes and
+ * marks; a phrase as it stands counts extra), without them the newest; `sort` asks for another order. A word that no item holds is read as the nearest one
+ * that some item does. Withdrawn items stay findable: their page says what happened.
  *
- * Without words the cursor is the log number of the last item shown, so what is published meanwhile moves nothing from
- * one page to the next; with words it is how many were shown. A cursor that is none counts as the first page.
+ * Cursors stay true while items are published: by newest and by name they stand on the last item shown; by fit they
+ * hold how many were shown and the number of the log at the first page, beyond which nothing is counted in. One that is none counts as the first page.
  */
 export async function searchPublished(query: SearchQuery, db: Db = database()): Promise<SearchPage> {
   const limit = Math.min(query.limit ?? 20, 100);
-  const cursor = readCursor(query.cursor);
-  const match = matchExpression(query);
+  const question = readQuestion(query.q);
+  const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
+  const match = matchExpression(question, query, read);
   const asked = query.q.trim() !== "";
-  if (asked && searchTerms(query.q).length === 0) return { hits: [], total: 0, nextCursor: null };
-  const where = match === "" ? "" : "WHERE item_search MATCH ?";
-  const args = match === "" ? [] : [match];
-  const found = `SELECT (SELECT max(seq) FROM "Publication" p WHERE p.slug = s.slug) AS seq FROM item_search s ${where}`;
+  if (asked && question.groups.length === 0) return { hits: [], total: 0, nextCursor: null, read };
+  const sort = query.sort ?? (asked ? "best" : "newest");
   // One more than is shown tells whether there is a next page.
-  const rows = asked
-    ? await db.$queryRawUnsafe<{ seq: number | bigint }[]>(
-        `${found} ORDER BY bm25(item_search, 0, 10, 6, 3, 8, 0), seq DESC LIMIT ? OFFSET ?`,
-        ...args,
-        limit + 1,
-        cursor ?? 0,
-      )
-    : await db.$queryRawUnsafe<{ seq: number | bigint }[]>(
-        `SELECT seq FROM (${found}) WHERE seq < ? ORDER BY seq DESC LIMIT ?`,
-        ...args,
-        cursor ?? Number.MAX_SAFE_INTEGER,
-        limit + 1,
-      );
-  const [count] = await db.$queryRawUnsafe<{ n: number | bigint }[]>(
-    `SELECT count(*) AS n FROM item_search ${where}`,
-    ...args,
-  );
-  const shown = rows.slice(0, limit).map((row) => Number(row.seq));
-  const next = asked ? (cursor ?? 0) + limit : shown.at(-1);
+  const page = await pages[sort](db, match, query.cursor, limit + 1);
+  const shown = page.seqs.slice(0, limit);
   return {
     hits: await bySeq(db, shown),
-    total: Number(count?.n ?? 0),
-    nextCursor: rows.length > limit && next !== undefined ? next.toString(36) : null,
+    total: await countMatches(db, match),
+    nextCursor: page.seqs.length > limit ? page.next(shown) : null,
+    read,
   };
 }
 
-/** Puts the newest snapshot of an item into the index, in the publication's own transaction. */
-export async function indexSnapshot(tx: Db, snapshot: Snapshot, categoryLabel: string): Promise<void> {
-  const { item } = snapshot;
-  const parts = snapshot.specimens.flatMap((s) => s.parts);
-  const results = parts.flatMap((p) => p.results);
-  const verdicts = results.flatMap((r) => [
-    ...(r.state === "not-detected" ? ["not-detected"] : []),
-    ...r.decisions.filter((d) => d.applies === "applies").map((d) => d.verdict),
-  ]);
-  const facets = [
-    facet("cat", item.category),
-    ...results.map((r) => facet("el", r.element)),
-    ...verdicts.map((v) => facet("ver", v)),
-  ];
-  const name = [item.name, ...item.aliases].join(" · ");
-  const words = [
-    categoryLabel,
-    item.maker ?? "",
-    item.description,
-    ...parts.map((p) => `${p.name} ${p.material}`),
-  ].join(" · ");
-  await tx.$executeRaw`DELETE FROM item_search WHERE slug = ${snapshot.slug}`;
-  await tx.$executeRaw`INSERT INTO item_search (slug, name, marks, words, codes, facets)
-    VALUES (${snapshot.slug}, ${name}, ${item.marks}, ${words}, ${item.gtin ?? ""}, ${[...new Set(facets)].join(" ")})`;
+/** How many of the matching items have each value of each facet; null where too many match to count them in time. */
+export async function facetCounts(
+  query: SearchQuery,
+  db: Db = database(),
+): Promise<Record<FacetKind, { value: string; items: number }[]> | null> {
+  const question = readQuestion(query.q);
+  const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
+  const match = matchExpression(question, query, read);
+  if (match !== "" && (await countMatches(db, match)) > rankedMatches) return null;
+  const rows =
+    match === ""
+      ? await db.$queryRaw<FacetRow[]>`SELECT kind, value, items FROM item_facet_count`
+      : await db.$queryRaw<FacetRow[]>`SELECT f.kind, f.value, count(*) AS items FROM item_facet f
+          WHERE f.seq IN (SELECT rowid FROM item_search WHERE item_search MATCH ${match}) GROUP BY f.kind, f.value`;
+  const byCount = rows
+    .map(({ kind, value, items }) => ({ kind, value, items: Number(items) }))
+    .sort((a, b) => b.items - a.items || (a.value < b.value ? -1 : 1));
+  return Object.fromEntries(
+    facetKinds.map((kind) => [
+      kind,
+      byCount.filter((row) => row.kind === kind).map(({ value, items }) => ({ value, items })),
+    ]),
+  ) as Record<FacetKind, { value: string; items: number }[]>;
 }
+
+/** Items that hold all words asked for but one: near, and no evidence about what was asked for. */
+export async function searchNear(q: string, limit = 3, db: Db = database()): Promise<PublishedItem[]> {
+  const question = readQuestion(q);
+  if (question.groups.length < 2 || question.groups.length > 6) return [];
+  const read = await readSlips(db, question);
+  const all = question.groups.map((_, left) => {
+    const groups = question.groups.filter((_, index) => index !== left);
+    return `(${groups.map((group) => groupTerm(group, read)).join(" AND ")})`;
+  });
+  const { seqs } = await pages.best(db, all.join(" OR "), undefined, limit);
+  return bySeq(db, seqs);
+}
+
+export type Suggestion = { slug: string; name: string };
+
+/** The first few items whose name, mark or code goes on as typed: for a list under the search field. */
+export async function suggestItems(q: string, limit = 8, db: Db = database()): Promise<Suggestion[]> {
+  const question = readQuestion(q);
+  if (question.groups.length === 0) return [];
+  const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
+  const match =
+    question.gtin.state === "ok"
+      ? matchExpression(question, {}, [])
+      : `{name marks codes} : (${question.groups.map((group) => groupTerm(group, read)).join(" AND ")})`;
+  return db.$queryRaw<Suggestion[]>`SELECT l.slug, l.name FROM (
+      SELECT rowid AS seq, bm25(item_search, 0, 10, 6, 3, 8, 0) AS fit FROM item_search
+      WHERE item_search MATCH ${match} ORDER BY rowid DESC LIMIT 500) m
+    JOIN item_listing l ON l.seq = m.seq ORDER BY m.fit, m.seq DESC LIMIT ${limit}`;
+}
+
+type FacetRow = { kind: string; value: string; items: number | bigint };
+type SeqRow = { seq: number | bigint };
+type Slips = SearchPage["read"];
+type Filters = { [kind in FacetKind]?: string | undefined };
+
+const quoted = (form: string): string => `"${form}"`;
+
+/** One word asked for: any of its forms, each the beginning of a word, or what it was read as. */
+function groupTerm({ word, forms }: Question["groups"][number], read: Slips): string {
+  const meant = read.filter((slip) => slip.typed === word).map((slip) => quoted(slip.as));
+  const terms = meant.length > 0 ? meant : forms.map((form) => `${quoted(form)}*`);
+  return `(${terms.join(" OR ")})`;
+}
+
+/** The question and filters for FTS5. Words are letters and digits in quotes, so nothing typed is ever syntax. */
+function matchExpression(question: Question, filters: Filters, read: Slips): string {
+  const facets = facetKinds.flatMap((kind) =>
+    filters[kind] ? [`facets : ${quoted(facetWord({ kind, value: filters[kind] }))}`] : [],
+  );
+  if (question.gtin.state === "ok") return [`codes : ${quoted(question.gtin.gtin)}`, ...facets].join(" AND ");
+  if (question.groups.length === 0) return facets.join(" AND ");
+  const words = question.groups.map((group) => groupTerm(group, read)).join(" AND ");
+  // Whoever types a mark or a name as it stands gets it first: the phrase counts on top of its words.
+  const ranked = question.phrase.includes(" ") ? `((${words}) OR {name marks} : ${quoted(question.phrase)})` : words;
+  return [ranked, ...facets].join(" AND ");
+}
+
+/** For each word that begins no word of the index: the words nearest to it, where it may be a slip of one. */
+async function readSlips(db: Db, question: Question): Promise<Slips> {
+  const slips: Slips = [];
+  for (const { word, forms } of question.groups) {
+    const most = slipsAllowed(word);
+    if (most === 0 || (await isBeginning(db, forms))) continue;
+    const asked = trigrams(word).map(quoted).join(" OR ");
+    const near = await db.$queryRaw<{ word: string }[]>`SELECT word FROM item_word WHERE id IN (
+      SELECT rowid FROM item_word_trigrams WHERE item_word_trigrams MATCH ${asked} ORDER BY rank LIMIT 60)`;
+    const measured = near
+      .map((row) => ({ as: row.word, slips: editDistance(word, row.word, most) }))
+      .filter((row) => row.slips <= most);
+    const fewest = Math.min(...measured.map((row) => row.slips));
+    for (const { as, slips: count } of measured) if (count === fewest) slips.push({ typed: word, as });
+  }
+  return slips;
+}
+
+async function isBeginning(db: Db, forms: string[]): Promise<boolean> {
+  for (const form of forms) {
+    const rows = await db.$queryRaw<{ id: number | bigint }[]>`
+      SELECT id FROM item_word WHERE word >= ${form} AND word < ${`${form}\u{10ffff}`} LIMIT 1`;
+    if (rows.length > 0) return true;
+  }
+  return false;
+}
+
+async function countMatches(db: Db, match: string): Promise<number> {
+  const [row] =
+    match === ""
+      ? await db.$queryRaw<{ n: number | bigint }[]>`SELECT count(*) AS n FROM item_listing`
+      : await db.$queryRaw<{ n: number | bigint }[]>`
+          SELECT count(*) AS n FROM item_search WHERE item_search MATCH ${match}`;
+  return Number(row?.n ?? 0);
+}
+
+type Page = { seqs: number[]; next: (shown: number[]) => string | null };
+const numbers = (rows: SeqRow[]): number[] => rows.map((row) => Number(row.seq));
+const afterLast = (shown: number[]): string | null => shown.at(-1)?.toString() ?? null;
+
+const pages: Record<SearchSort, (db: Db, match: string, cursor: string | undefined, take: number) => Promise<Page>> = {
+  best: async (db, match, cursor, take) => {
+    if (match === "") return pages.newest(db, match, cursor, take);
+    const [, offsetText, headText] = /^(\d{1,6})x(\d{1,12})$/.exec(cursor ?? "") ?? [];
+    const offset = Number(offsetText ?? 0);
+    const head = headText === undefined ? await headOf(db) : Number(headText);
+    const rows = await db.$queryRaw<SeqRow[]>`SELECT seq FROM (
+        SELECT rowid AS seq, bm25(item_search, 0, 10, 6, 3, 8, 0) AS fit FROM item_search
+        WHERE item_search MATCH ${match} AND rowid <= ${head} ORDER BY rowid DESC LIMIT ${rankedMatches})
+      ORDER BY fit, seq DESC LIMIT ${take} OFFSET ${offset}`;
+    return { seqs: numbers(rows), next: (shown) => `${offset + shown.length}x${head}` };
+  },
+  newest: async (db, match, cursor, take) => {
+    const before = /^\d{1,12}$/.test(cursor ?? "") ? Number(cursor) : Number.MAX_SAFE_INTEGER;
+    const rows =
+      match === ""
+        ? await db.$queryRaw<SeqRow[]>`
+            SELECT seq FROM item_listing WHERE seq < ${before} ORDER BY seq DESC LIMIT ${take}`
+        : await db.$queryRaw<SeqRow[]>`SELECT rowid AS seq FROM item_search
+            WHERE item_search MATCH ${match} AND rowid < ${before} ORDER BY rowid DESC LIMIT ${take}`;
+    return { seqs: numbers(rows), next: afterLast };
+  },
+  name: async (db, match, cursor, take) => {
+    const last = /^\d{1,12}$/.test(cursor ?? "") ? await nameKeyAt(db, Number(cursor)) : { nameKey: "", seq: 0 };
+    const rows =
+      match === ""
+        ? await db.$queryRaw<SeqRow[]>`SELECT seq FROM item_listing
+            WHERE (nameKey, seq) > (${last.nameKey}, ${last.seq}) ORDER BY nameKey, seq LIMIT ${take}`
+        : await db.$queryRaw<SeqRow[]>`SELECT seq FROM item_listing
+            WHERE (nameKey, seq) > (${last.nameKey}, ${last.seq})
+              AND seq IN (SELECT rowid FROM item_search WHERE item_search MATCH ${match})
+            ORDER BY nameKey, seq LIMIT ${take}`;
+    return { seqs: numbers(rows), next: afterLast };
+  },
+};
+
+async function headOf(db: Db): Promise<number> {
+  const [row] = await db.$queryRaw<SeqRow[]>`SELECT coalesce(max(seq), 0) AS seq FROM item_listing`;
+  return Number(row?.seq ?? 0);
+}
+
+/** Where an item stands by name, also after a new revision has taken its number's place. */
+async function nameKeyAt(db: Db, seq: number): Promise<{ nameKey: string; seq: number }> {
+  const [row] = await db.$queryRaw<
+    { nameKey: string; seq: number | bigint }[]
+  >`SELECT l.nameKey, l.seq FROM item_listing l
+    WHERE l.slug = (SELECT slug FROM "Publication" WHERE seq = ${seq})`;
+  return row ? { nameKey: row.nameKey, seq: Number(row.seq) } : { nameKey: "", seq: 0 };
+}
+
+export { indexSnapshot } from "./search-index.ts";

@@ -1,3 +1,4 @@
+import { madeInWords } from "../limits/iso-day.ts";
 import type { Verdict } from "../publication/leading-decision.ts";
 import type { LogEntry, Snapshot } from "../publication/snapshot.ts";
 import { counted, plainDate } from "./formats.ts";
@@ -30,6 +31,14 @@ export const searchPage = {
     query === "" ? counted(total, "tested item") : `${counted(total, "item")} found, best match first`,
   sameCaution:
     "We tested the very objects shown here. One that looks the same can come from another batch or year and have another glaze or paint.",
+  readAs: (read: readonly { typed: string; as: string }[]): string =>
+    read.map(({ typed, as }) => `No item holds “${typed}”; “${as}” was looked for instead.`).join(" "),
+  more: "Material, age, year and order",
+  sorts: { best: "Best match first", newest: "Newest first", name: "Name, A to Z" },
+  near: "Near, but not the same",
+  nearText: "These hold all your words but one. They are other things, and say nothing about yours.",
+  wrongCheckDigit: (query: string, { found, expected }: { found: string; expected: string }): string =>
+    `“${query.trim()}” has the length of a product code, but its last digit does not fit the others: it should be ${expected}, not ${found}. One digit is probably mistyped; look at the code again.`,
   nothing: "Not tested here yet",
   nothingText: (query: string): string =>
     query === "" ? "No item fits these filters." : `We have no result for “${query}”.`,
@@ -117,6 +126,10 @@ export const inventedNotice =
 /** "1 result has a limit it can be compared with": for the head of the evidence. */
 export const howGotText = (specimen: Snapshot["specimens"][number]): string =>
   [specimen.howGot, specimen.gotOn ? `on ${plainDate(specimen.gotOn)}` : ""].filter((text) => text).join(", ");
+
+/** "in August 2011"; a date of making that nobody knows is said, since some limits hang on it. */
+export const madeText = (madeOn: string | null | undefined): string =>
+  madeOn ? madeInWords(madeOn) : "when is not known";
 
 export const notFoundPage = {
   title: "This page is not here",

@@ -10,7 +10,7 @@ import { describe, expect, it } from "vitest";
  * shown, an object by the keys worth showing (others may be there), a list whole.
  */
 const root = resolve(import.meta.dirname, "..", "..");
-const rooms = ["statistics", "quantity", "attenuation", "consistency", "limits"];
+const rooms = ["statistics", "quantity", "attenuation", "consistency", "limits", "search"];
 
 const files = rooms.flatMap((room) =>
   readdirSync(join(root, "lib", room))

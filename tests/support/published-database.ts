@@ -4,7 +4,7 @@ import { join } from "node:path";
 import type { PublishedRevision } from "@/lib/exports/published-revision.ts";
 import { type Database, inTransaction } from "@/lib/store/database.ts";
 import { appendPublication } from "@/lib/store/publications.ts";
-import { indexSnapshot } from "@/lib/store/search.ts";
+import { indexSnapshot } from "@/lib/store/search-index.ts";
 import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
 import { sampleHistory } from "./sample-revisions.ts";
 import { freshDatabase, person } from "./test-context.ts";

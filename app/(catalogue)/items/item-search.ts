@@ -19,6 +19,10 @@ const schema = z.object({
   category: word,
   element: word,
   verdict: word,
+  material: word,
+  age: word,
+  year: word,
+  sort: z.enum(["best", "newest", "name"]).optional().catch(undefined),
   cursor: word,
 });
 
@@ -33,7 +37,7 @@ export function readItemSearch(params: Record<string, string | string[] | undefi
 /** The address of the same search with something changed. */
 export function itemSearchHref(search: ItemSearch): string {
   const params = new URLSearchParams();
-  for (const key of ["q", "category", "element", "verdict", "cursor"] as const)
+  for (const key of ["q", "category", "element", "verdict", "material", "age", "year", "sort", "cursor"] as const)
     if (search[key]) params.set(key, search[key]);
   const text = params.toString();
   return text === "" ? paths.items() : `${paths.items()}?${text}`;

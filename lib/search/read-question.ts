@@ -1,0 +1,43 @@
+import { type GtinReading, readGtin } from "../quantity/gtin.ts";
+import { foldedWords, joinedRuns } from "./fold.ts";
+import { wordForms } from "./word-forms.ts";
+
+/** Words that say nothing about an object; left out unless the question holds nothing else. */
+const fillers = new Set(
+  "a an the of with and or for in on at from my is was were it its this that has have been tested test safe any some el la los las un una unos unas de del con y o para en es mi fue lo al se".split(
+    " ",
+  ),
+);
+const mostWords = 12;
+const longestWord = 40;
+
+/** What a question asks for: each group is one word asked for, with the ways it may be written; all groups must be met. */
+export type Question = {
+  groups: { word: string; forms: string[] }[];
+  /** the whole question, folded, for whoever typed a mark or a name as it stands */
+  phrase: string;
+  /** what the question is as a product code; "not-a-code" for anything else */
+  gtin: GtinReading;
+};
+
+/**
+ * Reads what a person typed: folds it, leaves out fillers, keeps at most twelve words of at most forty characters,
+ * and adds to each its other forms and the codes written with hyphens or spaces. Nothing in it is ever syntax.
+ *
+ * @example readQuestion("The poppies").groups // [{ word: "poppies", forms: ["poppies", "poppie", "poppi", "poppy"] }]
+ */
+export function readQuestion(text: string): Question {
+  const short = text.slice(0, 400);
+  const words = [...new Set(foldedWords(short))].map((word) => word.slice(0, longestWord));
+  const telling = words.filter((word) => !fillers.has(word));
+  const asked = (telling.length > 0 ? telling : words).slice(0, mostWords);
+  const joined = joinedRuns(short);
+  return {
+    groups: asked.map((word) => ({
+      word,
+      forms: [...wordForms(word), ...joined.filter((run) => run !== word && run.includes(word) && run.length > 3)],
+    })),
+    phrase: foldedWords(short).slice(0, mostWords).join(" "),
+    gtin: readGtin(short.trim()),
+  };
+}
