@@ -1,5 +1,5 @@
 import { canonicalUnit, type QuantityKind } from "../quantity/kinds.ts";
-import { dayInWords, madeBetween } from "./iso-day.ts";
+import { dayInWords, makingOf } from "./iso-day.ts";
 import { isInForce } from "./limits-in-force.ts";
 import { type ScopeFit, scopeFit } from "./scope-fit.ts";
 import { allLimits } from "./tables/all-limits.ts";
@@ -69,17 +69,20 @@ export const standingOf = (
   return { limit, applies, why, fit, open: reasons.length };
 };
 
-/** In force on the day, or replaced since but still the number for goods made in its time. */
+/**
+ * In force on the day, or replaced since but still the number for goods made in its time: known to be of that time by the date of
+ * making, or because the tester had it before that time was over.
+ */
 const bindsOn = (limit: LimitRow, subject: Subject, day: string): boolean => {
   if (isInForce(limit, day)) return true;
-  const made = madeBetween(subject.madeOn);
-  if (!made || limit.until === null || day <= limit.until) return false;
+  const { first, last } = makingOf(subject);
+  if (last === null || limit.until === null || day <= limit.until) return false;
   return limit.criteria.some(
     ({ made: window }) =>
       window !== undefined &&
-      (window.from === null || made.last >= window.from) &&
+      (window.from === null || last >= window.from) &&
       window.until !== null &&
-      made.first <= window.until,
+      (first ?? last) <= window.until,
   );
 };
 

@@ -1,4 +1,4 @@
-import { dayInWords, madeBetween } from "./iso-day.ts";
+import { dayInWords, madeInWords, makingOf } from "./iso-day.ts";
 import type { Criteria, Subject } from "./types.ts";
 
 /**
@@ -154,32 +154,33 @@ const checkForm = (c: Criteria, s: Subject): Check =>
 const checkMade = (c: Criteria, s: Subject): Check => {
   if (!c.made) return null;
   const { from, until } = c.made;
-  const made = madeBetween(s.madeOn);
+  const { first, last } = makingOf(s);
   const window = [from && `from ${dayInWords(from)}`, until && `up to ${dayInWords(until)}`].filter(Boolean).join(" ");
-  if (!made) return { state: "if", reason: `it was made ${window}, and when it was made is not known` };
   const binds = `it binds goods made ${window}`;
-  if ((from !== null && made.last < from) || (until !== null && made.first > until))
-    return { state: "out", reason: `${binds}, and this was made ${madeWords(s.madeOn)}` };
-  if ((from === null || made.first >= from) && (until === null || made.last <= until))
-    return { state: "ground", reason: `It binds goods made ${window}; this was made ${madeWords(s.madeOn)}.` };
-  return { state: "if", reason: `it was made ${window}, and it is known only that it was made ${madeWords(s.madeOn)}` };
+  if ((from !== null && last !== null && last < from) || (until !== null && first !== null && first > until))
+    return { state: "out", reason: `${binds}, and this was made ${makingWords(s)}` };
+  if ((from === null || (first !== null && first >= from)) && (until === null || (last !== null && last <= until)))
+    return { state: "ground", reason: `It binds goods made ${window}; this was made ${makingWords(s)}.` };
+  if (first === null) return { state: "if", reason: `it was made ${window}, and when it was made is not known` };
+  return { state: "if", reason: `it was made ${window}, and it is known only that it was made ${makingWords(s)}` };
 };
 
 const checkMarket = (c: Criteria, s: Subject): Check => {
   if (!c.market) return null;
-  const made = madeBetween(s.madeOn);
-  const since = `from ${dayInWords(c.market.from)}`;
-  if (!made) return { state: "if", reason: `it was put on the market ${since}, and when that was is not known` };
-  if (made.first >= c.market.from)
-    return {
-      state: "ground",
-      reason: `It binds goods put on the market ${since}; this was made ${madeWords(s.madeOn)}.`,
-    };
+  const { from } = c.market;
+  const { first } = makingOf(s);
+  const since = `from ${dayInWords(from)}`;
+  const binds = `binds goods put on the market ${since}`;
+  if (s.gotOn && s.gotOn < from)
+    return { state: "out", reason: `it ${binds}, and this was got on ${dayInWords(s.gotOn)}, before that` };
+  if (first === null)
+    return { state: "if", reason: `it was put on the market ${since}, and when that was is not known` };
+  if (first >= from) return { state: "ground", reason: `It ${binds}; this was made ${makingWords(s)}.` };
   return {
     state: "unsure",
-    reason: `it binds goods put on the market ${since}; this was made ${madeWords(s.madeOn)}, and when it was first sold is not known`,
+    reason: `it ${binds}; this was made ${makingWords(s)}, and when it was first sold is not known`,
   };
 };
 
-const madeWords = (madeOn: string | null): string =>
-  madeOn?.length === 10 ? `on ${dayInWords(madeOn)}` : `in ${madeOn}`;
+const makingWords = ({ madeOn, gotOn = null }: Subject): string =>
+  madeOn === null ? `by ${dayInWords(gotOn ?? "")}, when it was got` : madeInWords(madeOn);

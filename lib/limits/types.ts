@@ -13,7 +13,8 @@ export type Subject = {
   material: string; // one of the materials list
   form: "bulk" | "coating";
   accessible: boolean;
-  madeOn: string | null; // ISO date or year, where known
+  madeOn: string | null; // when it was made, as far as known: ISO year, month or day
+  gotOn?: string | null; // ISO day on which the tester had it: it was made, and sold, no later
 };
 
 export type Limit = {

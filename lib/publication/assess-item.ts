@@ -1,6 +1,6 @@
 import { infiniteThicknessMm, readingDepth, shareOfThick } from "../attenuation/reading-depth.ts";
 import { decisionsByResult } from "../limits/decisions-for.ts";
-import type { Subject } from "../limits/types.ts";
+import { subjectOf } from "../limits/subject-of.ts";
 import { type PartReading, partInputs } from "../reconcile/part-inputs.ts";
 import { reconcile } from "../reconcile/reconcile.ts";
 import type { ReconcileResult } from "../reconcile/types.ts";
@@ -50,7 +50,7 @@ export function assessItem(input: AssessInput, hash: Sha256): AssessedItem {
     ...specimen,
     parts: specimen.parts.map((part) => ({
       ...part,
-      results: resultsOf(part, byPart.get(part.id) ?? [], input, hash),
+      results: resultsOf(part, specimen, byPart.get(part.id) ?? [], input, hash),
     })),
   }));
   const digests = specimens.map(({ parts, ...specimen }) => ({
@@ -60,7 +60,15 @@ export function assessItem(input: AssessInput, hash: Sha256): AssessedItem {
   return { specimens, inputsDigest: hash(canonicalJson({ item: input.item, specimens: digests })) };
 }
 
-function resultsOf(part: AssessPart, readings: AssessReading[], input: AssessInput, hash: Sha256): AssessedResult[] {
+type AssessSpecimen = AssessInput["specimens"][number];
+
+function resultsOf(
+  part: AssessPart,
+  specimen: AssessSpecimen,
+  readings: AssessReading[],
+  input: AssessInput,
+  hash: Sha256,
+): AssessedResult[] {
   const byId = new Map(readings.map((r) => [r.id, r]));
   const thickFor = (element: string) => infiniteThicknessMm(part.material, element);
   const reconciled = partInputs(part, readings, thickFor).map(({ mode, input: one, resultOf }) => ({
@@ -73,6 +81,7 @@ function resultsOf(part: AssessPart, readings: AssessReading[], input: AssessInp
   }));
   const decided = decideAll(
     part,
+    specimen,
     input,
     reconciled.map((r) => r.result),
   );
@@ -95,17 +104,7 @@ function depthOf(part: AssessPart, { element, quantity }: ReconcileResult): Snap
 
 const readByXRays: ReadonlySet<string> = new Set(["bulk-mass-fraction", "coating-mass-fraction", "coating-areal"]);
 
-function decideAll(part: AssessPart, input: AssessInput, results: ReconcileResult[]) {
-  const { item } = input;
-  const subject: Subject = {
-    category: item.category,
-    ageGroup: item.ageGroup as Subject["ageGroup"],
-    foodContact: item.foodContact,
-    mouthable: item.mouthable,
-    material: part.material,
-    form: part.form,
-    accessible: part.accessible,
-    madeOn: null,
-  };
+function decideAll(part: AssessPart, specimen: AssessSpecimen, input: AssessInput, results: ReconcileResult[]) {
+  const subject = subjectOf({ item: input.item, specimen, part });
   return decisionsByResult(subject, results, { testDay: input.testDay ?? input.today, today: input.today });
 }

@@ -195,6 +195,7 @@ export const snapshotSchema = z.object({
   ),
   files: z.array(z.object({ name: z.string(), sha256: z.string(), rows: z.number() })),
   review: z.object({
+      madeOn: z.string().nullable().optional(), // ISO year, month or day, as far as known
     reviewed: z.boolean(),
     reviewers: z.array(z.string()),
     reviewedOn: isoDate.nullable(),

@@ -22,7 +22,7 @@ export function workingItemOf(record: BenchRecord, assessed: AssessedItem, occas
     ...occasion,
     slug: record.item.slug,
     item: record.assess.item,
-    specimens: assessed.specimens.map(({ id, label, howGot, whoPaid, gotOn, dateCode, condition, parts }) => ({
+    specimens: assessed.specimens.map(({ id, label, howGot, whoPaid, gotOn, dateCode, madeOn, condition, parts }) => ({
       id,
       label,
       howGot,
@@ -38,6 +38,7 @@ export function workingItemOf(record: BenchRecord, assessed: AssessedItem, occas
       width,
       height,
       sha256,
+      ...(madeOn === undefined ? {} : { madeOn }),
     })),
     // Without a time on any reading, the day of publishing is the last on which it can have been tested.
     testedOn: record.assess.testDay ?? occasion.publishedAt.slice(0, 10),

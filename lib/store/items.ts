@@ -21,6 +21,7 @@ export type SpecimenFields = {
   gotOn: string | null;
   dateCode: string | null;
   condition: string | null;
+  madeOn: string | null;
 };
 export type ComponentFields = {
   name: string;

@@ -16,6 +16,7 @@ const fieldNames: Record<string, string> = {
   whoPaid: "who paid",
   gotOn: "got on",
   dateCode: "date code",
+  madeOn: "when it was made",
   testedOn: "tested on",
   thicknessMm: "thickness in mm",
   smallestDimensionMm: "narrowest place in mm",

@@ -6,6 +6,7 @@ const names: Record<string, string> = {
   whoPaid: "who paid",
   gotOn: "got on",
   dateCode: "date code",
+  madeOn: "when it was made",
   thicknessMm: "thickness",
   smallestDimensionMm: "narrowest place",
   areaCm2: "area",

@@ -7,6 +7,10 @@ export const workflowProblems: ProblemWords = {
     `There is nothing here${p.found ? ` by the name ${quoted(p.found)}` : ""}. Check the address, or search for the item.`,
   "unknown-item": (p) => `There is no item ${quoted(p.found)}. It may have been renamed; search for it.`,
   "unknown-specimen": (p) => `There is no object ${quoted(p.found)} in this item. Reload the page and choose again.`,
+  "made-on-unreadable": (p) =>
+    `${quoted(p.found)} is no date of making. Write a year, a month or a day: 2010, 2010-05 or 2010-05-31. Leave it empty where nobody knows.`,
+  "made-after-got": (p) =>
+    `It cannot have been made later (${p.found}) than it was got (${p.allowed}). One of the two is wrong.`,
   "unknown-part": (p) => `There is no part ${quoted(p.found)} in this item. Reload the page and choose again.`,
   "part-has-readings": (p) =>
     `There ${p.found === "1" ? "is 1 reading" : `are ${p.found ?? "some"} readings`} on this part. Take them off it first; then it can be taken away.`,

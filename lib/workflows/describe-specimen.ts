@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
+import { makingProblem } from "../limits/iso-day.ts";
 import type { Context } from "../platform/context.ts";
 import { materials } from "../quantity/item-words.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
@@ -24,6 +25,8 @@ export const specimenInput = z.object({
   whoPaid: text(200).min(1),
   gotOn: z.iso.date().nullable().default(null),
   dateCode: text(120).nullable().default(null),
+  /** ISO year, month or day. */
+  madeOn: text(10).nullable().default(null),
   condition: text(400).nullable().default(null),
 });
 export const componentInput = z.object({
@@ -46,6 +49,8 @@ export async function addSpecimenWorkflow(
   const permitted = requirePermission(context.person, "edit-item");
   if (!permitted.ok) return permitted;
   const fields = specimenInput.parse(input);
+  const flaw = makingProblem({ ...fields, gotOn: fields.gotOn ?? context.clock().toISOString().slice(0, 10) });
+  if (flaw !== null) return refused(flaw);
   return inTransaction(context.db, async (tx) => {
     if (!(await findItem(tx, itemId))) return refused({ code: "unknown-item", found: itemId });
     return done(await addSpecimen(tx, itemId, fields));

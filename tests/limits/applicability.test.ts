@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { applicability, standingOf } from "@/lib/limits/applicability.ts";
+import { madeBetween } from "@/lib/limits/iso-day.ts";
 import { findLimit } from "@/lib/limits/limits-in-force.ts";
 import { allLimits } from "@/lib/limits/tables/all-limits.ts";
 import type { Subject } from "@/lib/limits/types.ts";
@@ -118,6 +119,45 @@ describe("dates of making", () => {
     expect(standing("EU-63-MOUTH", { ...ornament, madeOn: "2017" })?.fit).toBe("in");
     expect(standing("EU-63-MOUTH", { ...ornament, madeOn: "2010" })?.fit).toBe("unsure");
     expect(standing("EU-63-MOUTH", { ...ornament, madeOn: null })?.why).toContain("when that was is not known");
+  });
+});
+
+describe("the day it was got bounds the day it was made, and sold (policy)", () => {
+  const got = (gotOn: string | null, madeOn: string | null = null) => ({ ...toy, madeOn, gotOn });
+  test.each([
+    // 15 USC 1278a; Pub. L. 112-28 section 1: 300 ppm to goods made up to 14 August 2011, 100 ppm to those made since.
+    ["2026-09-12", null, ["CPSIA-100"]],
+    ["2011-08-14", null, ["CPSIA-300"]],
+    ["2011-08-15", null, ["CPSIA-100"]],
+    ["2010-05-01", "2009-12", ["CPSIA-300"]],
+    [null, null, ["CPSIA-100"]],
+  ])("got %s, made %s", (gotOn, madeOn, expected) => {
+    const applying = ids(got(gotOn, madeOn), "bulk-mass-fraction", "Pb", "applies");
+    expect(applying.filter((id) => id.startsWith("CPSIA"))).toEqual(expected);
+  });
+  test("a year that spans a change shows both numbers, each with its condition", () => {
+    const one = got("2026-09-12", "2011");
+    expect(ids(one, "bulk-mass-fraction", "Pb", "applies")).toEqual(expect.arrayContaining(["CPSIA-300", "CPSIA-100"]));
+    for (const id of ["CPSIA-300", "CPSIA-100"])
+      expect(standing(id, one)?.why).toContain("it is known only that it was made in 2011");
+  });
+  test("said in words: made by, made in a month, got before it was put on the market", () => {
+    expect(standing("CPSIA-100", got("2010-05-01"))?.why).toContain("made by 1 May 2010, when it was got");
+    expect(standing("CPSIA-100", got("2026-01-01", "2019-03"))?.why).toContain("this was made in March 2019");
+    const ornament: Subject = { ...got("2015-02-01"), category: "ornament", mouthable: true, material: "zinc-alloy" };
+    expect(standing("EU-63-MOUTH", ornament)).toMatchObject({ fit: "out" });
+    expect(standing("EU-63-MOUTH", ornament)?.why).toContain("this was got on 1 February 2015, before that");
+  });
+  test.each([
+    ["2010", { first: "2010-01-01", last: "2010-12-31" }],
+    ["2012-02", { first: "2012-02-01", last: "2012-02-29" }],
+    ["2012-02-29", { first: "2012-02-29", last: "2012-02-29" }],
+    ["2011-02-29", null],
+    ["2011-13", null],
+    ["about 1990", null],
+    [null, null],
+  ])("%s means %o", (madeOn, expected) => {
+    expect(madeBetween(madeOn)).toEqual(expected);
   });
 });
 

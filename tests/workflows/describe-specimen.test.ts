@@ -38,6 +38,24 @@ describe("objects and parts", () => {
     });
   });
 
+  it("keep when they were made as far as it is known, and refuse what cannot be", async () => {
+    const context = await contextAs("tester");
+    const { itemId } = await benchItem(context);
+    const object = { label: "mug 2", howGot: "found", whoPaid: "nobody", gotOn: "2020-05-01" };
+    must(await addSpecimenWorkflow(context, itemId, { ...object, madeOn: "2010-05" }));
+    expect((await findItem(context.db, itemId))?.specimens.map((s) => s.madeOn)).toEqual([null, "2010-05"]);
+    for (const madeOn of ["about 1990", "2010-13", "2010-02-30"])
+      expect(await addSpecimenWorkflow(context, itemId, { ...object, madeOn })).toMatchObject({
+        ok: false,
+        problems: [{ code: "made-on-unreadable", where: { field: "madeOn" }, found: madeOn }],
+      });
+    for (const gotOn of ["2020-05-01", null])
+      expect(await addSpecimenWorkflow(context, itemId, { ...object, gotOn, madeOn: "2038" })).toMatchObject({
+        ok: false,
+        problems: [{ code: "made-after-got", found: "2038" }],
+      });
+  });
+
   it("say how they were got and who paid; sizes are above zero", () => {
     expect(specimenInput.safeParse({ label: "mug", howGot: "", whoPaid: "us" }).success).toBe(false);
     const part = { name: "x", material: "glaze", form: "bulk" };

@@ -1,6 +1,6 @@
 import { Entry } from "@/app/_components/entry.tsx";
 import { changesFor, type FamilyChange } from "@/lib/limits/changes-for.ts";
-import type { Subject } from "@/lib/limits/types.ts";
+import { subjectOf } from "@/lib/limits/subject-of.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
@@ -14,17 +14,8 @@ export type ToldChange = { change: FamilyChange; about: string[] };
 /** Each change once, with the parts and elements it is about. */
 export function changedSince(snapshot: Snapshot, placed: readonly PlacedResult[], today: string): ToldChange[] {
   const told = new Map<string, ToldChange>();
-  for (const { part, result } of placed) {
-    const subject: Subject = {
-      category: snapshot.item.category,
-      ageGroup: snapshot.item.ageGroup as Subject["ageGroup"],
-      foodContact: snapshot.item.foodContact,
-      mouthable: snapshot.item.mouthable,
-      material: part.material,
-      form: part.form,
-      accessible: part.accessible,
-      madeOn: null,
-    };
+  for (const { specimen, part, result } of placed) {
+    const subject = subjectOf({ item: snapshot.item, specimen, part });
     const kind = result.quantity as QuantityKind;
     for (const change of changesFor(subject, kind, result.element, snapshot.testedOn, today)) {
       const key = `${change.family} ${change.on} ${change.applies}`;

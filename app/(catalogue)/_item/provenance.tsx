@@ -1,7 +1,7 @@
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
-import { enteredByHand, howGotText, reviewText, yesNo } from "@/lib/wording/catalogue.ts";
+import { enteredByHand, howGotText, madeText, reviewText, yesNo } from "@/lib/wording/catalogue.ts";
 import { listed, plainDate, withUnit } from "@/lib/wording/formats.ts";
 import { ageGroupLabels, categoryLabels, fitnessLabels, labelOf } from "@/lib/wording/labels.ts";
 import styles from "./item-view.module.css";
@@ -33,6 +33,7 @@ export function Tested({ snapshot }: { snapshot: Snapshot }) {
               { name: "How it was got", value: howGotText(specimen) },
               { name: "Who paid", value: specimen.whoPaid },
               { name: "Date code", value: specimen.dateCode },
+              { name: "Made", value: madeText(specimen.madeOn) },
               { name: "Condition", value: specimen.condition },
               { name: "Parts tested", value: specimen.parts.map((part) => part.name).join("; ") },
             ]}

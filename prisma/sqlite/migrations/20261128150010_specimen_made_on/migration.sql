@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "Specimen" ADD COLUMN "madeOn" TEXT;
