@@ -103,7 +103,8 @@ function ownLine(fit: Fit, value: number, u: number): Omit<BudgetLine, "share"> 
 function otherPart(one: StatedContribution, value: number): Part {
   const u = one.relative === undefined ? (one.absolute ?? 0) : one.relative * Math.abs(value);
   const nu = one.nu ?? Infinity;
-  const line = { code: one.code, value: null, u, nu: one.nu ?? null, type: one.type, source: one.source };
+  const shared = one.shared === undefined ? {} : { shared: one.shared };
+  const line = { code: one.code, value: null, u, nu: one.nu ?? null, type: one.type, source: one.source, ...shared };
   return { u, nu, line };
 }
 

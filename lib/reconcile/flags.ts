@@ -35,10 +35,11 @@ export type FlagEvidence = {
  * | excluded-readings | a person set a reading aside |
  * | no-spots-named | a reading names no spot and counts as a spot of its own |
  *
- * `drift-in-session`, `check-missing` and `check-failed` belong to whoever knows the session.
+ * `drift-in-session`, `check-missing` and `check-failed` come with the input, from whoever knows the session.
  */
 export function flagsOf(evidence: FlagEvidence): FlagCode[] {
-  return flagCodes.filter((code) => rules[code]?.(evidence) ?? false);
+  const given = new Set(evidence.input.sessionFlags);
+  return flagCodes.filter((code) => given.has(code) || (rules[code]?.(evidence) ?? false));
 }
 
 const detectedOf = (shots: readonly Shot[]): DetectedShot[] => shots.filter((shot) => shot.detected);

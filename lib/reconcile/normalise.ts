@@ -31,6 +31,7 @@ type Shared = {
  * - A non-detect keeps its detection limit. A limit that is absent, zero or negative is no limit: `limit: null`.
  *   Nothing is set to zero or to half the limit.
  * - `resolution` is one unit of the last digit written: 10^(−decimals) in the unit as written.
+ * - A session's correction (step 5) multiplies value, error, limit and resolution alike: `factor`.
  *
  * Refused (DomainError): a value, error or limit that is not a finite number (`not-finite`), a negative error
  * (`negative-uncertainty`), a detected shot without a value (`value-missing`), a unit that is none of the kind's.
@@ -39,7 +40,8 @@ type Shared = {
  *          // { value: 412, u: 9, … } mg/kg
  */
 export function normaliseShot(shot: ShotInput, quantity: QuantityKind): Shot {
-  const convert = (number: number): number => toCanonical(quantity, number, shot.unit);
+  const factor = shot.factor ?? 1;
+  const convert = (number: number): number => factor * toCanonical(quantity, number, shot.unit);
   const written = (what: string, number: WrittenNumber | null): number | null => {
     if (number === null) return null;
     if (!Number.isFinite(number.value)) throw new DomainError("not-finite", `${what} is not a finite number`, number);

@@ -15,7 +15,9 @@ export type ShotInput = {
   detectionLimit: WrittenNumber | null;
   secondsCounted: number | null;
   takenAt: string | null;
-  setAside: { reason: string } | null; // excluded by a person, with a written reason; stays visible
+  setAside: { reason: string } | null; // excluded by a person with a written reason, or by a failed session; stays visible
+  /** What the session's correction multiplies this shot by (1/R of its check standard); absent: as read. */
+  factor?: number;
   /** Arsenic's or lead's value in the same shot, for the overlap flag; in the canonical unit. */
   arsenicValue?: number | null;
   leadValue?: number | null;
@@ -29,6 +31,8 @@ export type StatedContribution = {
   nu?: number; // absent = infinite
   type: "A" | "B";
   source: string; // a sentence for the page: "instrument default, stated by the tester; no check-standard session yet"
+  /** The session whose results all have this contribution in common; a comparison of two of them leaves it out (step 6). */
+  shared?: string;
 };
 
 export type ReconcileInput = {
@@ -37,6 +41,8 @@ export type ReconcileInput = {
   form: "bulk" | "coating";
   shots: ShotInput[];
   contributions: StatedContribution[];
+  /** What the sessions of these shots say (step 5); raised as it stands. */
+  sessionFlags?: FlagCode[];
   minimumSeconds?: number | null;
   calibratedRange?: [number, number] | null; // canonical unit
   thicknessMm?: number | null;
@@ -99,6 +105,7 @@ export type BudgetLine = {
   type: "A" | "B";
   share: number; // u² / u_c², 0…1
   source: string;
+  shared?: string; // session whose results share this line
 };
 
 /**
