@@ -44,6 +44,7 @@ export async function addSpecimen(itemId: string, _: FormState, data: FormData):
     gotOn: formTextOrNull(data, "gotOn"),
     dateCode: formTextOrNull(data, "dateCode"),
     condition: formTextOrNull(data, "condition"),
+    madeOn: formTextOrNull(data, "madeOn"),
   });
   const outcome = form.ok ? await addSpecimenWorkflow(await requestContext(), itemId, form.value) : form;
   if (!outcome.ok) return inForm("object-", errorReply(outcome.problems));

@@ -8,7 +8,7 @@ import { QuantityField } from "@/app/_components/quantity-field.tsx";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { SpecimenRecord } from "@/lib/store/items.ts";
 import type { WorkingRecord } from "@/lib/store/working-item.ts";
-import { howGotText, yesNo } from "@/lib/wording/catalogue.ts";
+import { howGotText, madeText, yesNo } from "@/lib/wording/catalogue.ts";
 import { formLabels, labelOf, materialLabels } from "@/lib/wording/labels.ts";
 import { addPart, addSpecimen } from "./actions.ts";
 
@@ -25,6 +25,7 @@ export function Objects({ record, placed }: { record: WorkingRecord; placed: Pla
               { name: "How it was got", value: howGotText({ ...specimen, parts: [] }) },
               { name: "Who paid", value: specimen.whoPaid },
               { name: "Date code", value: specimen.dateCode },
+              { name: "Made", value: madeText(specimen.madeOn) },
               { name: "Condition", value: specimen.condition },
             ]}
           />
@@ -120,6 +121,14 @@ function SpecimenForm({ itemId }: { itemId: string }) {
         hint="A date or batch printed on it"
         optional
         width={20}
+      />
+      <TextField
+        id="object-madeOn"
+        name="madeOn"
+        label="Made"
+        hint="As far as the date code or its seller tells: 2010, 2010-05 or 2010-05-31. Some limits hang on it"
+        optional
+        width={12}
       />
       <TextField
         id="object-condition"
