@@ -1,4 +1,5 @@
 import { paths } from "@/lib/platform/paths.ts";
+import { SearchField } from "./search-field.tsx";
 import styles from "./search-form.module.css";
 
 /** The one search form: a plain GET, so it works without scripts and its result has an address. */
@@ -33,18 +34,11 @@ export function SearchForm({
         </p>
       ) : null}
       <div className={styles.line}>
-        <input
+        <SearchField
           id={id}
-          name="q"
-          type="search"
-          defaultValue={query}
+          query={query}
           placeholder={size === "small" ? "Search items" : undefined}
-          maxLength={200}
-          autoComplete="off"
-          autoCapitalize="none"
-          spellCheck={false}
-          enterKeyHint="search"
-          aria-describedby={hint ? `${id}-hint` : undefined}
+          describedBy={hint ? `${id}-hint` : undefined}
         />
         <button type="submit">Search</button>
       </div>

@@ -4,8 +4,14 @@ const q = (value: string): string => encodeURIComponent(value);
 export const paths = {
   home: () => "/",
   items: (query?: string) => (query === undefined ? "/items" : `/items?q=${q(query)}`),
+  /** What goes on as typed; asked by the search field only. */
+  suggestions: (query: string) => `/items/suggestions?q=${q(query)}`,
+  /** Two to four items side by side. */
+  compare: (slugs: readonly string[] = []) =>
+    `/items/compare${slugs.map((slug, i) => `${i ? "&" : "?"}item=${q(slug)}`).join("")}`,
   item: (slug: string) => `/items/${q(slug)}`,
   revision: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}`,
+  difference: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}/difference`,
   limits: () => "/limits",
   limit: (id: string) => `/limits/${q(id)}`,
   methods: () => "/methods",
@@ -50,6 +56,11 @@ export const paths = {
   benchNewItem: () => "/bench/items/new",
   benchItem: (id: string) => `/bench/items/${q(id)}`,
   benchInstruments: () => "/bench/instruments",
+  terms: () => "/account/terms",
   review: () => "/review",
   reviewItem: (id: string) => `/review/${q(id)}`,
+  partConsistency: (id: string, query = "") => `/review/${q(id)}/consistency${query}`,
+  itemHistory: (id: string) => `/review/${q(id)}/history`,
+  registryConsistency: () => "/review/consistency",
+  retests: () => "/review/retests",
 } as const;
