@@ -53,6 +53,31 @@ export const searchPage = {
   ],
 } as const;
 
+export const comparePage = {
+  title: "Which one is yours?",
+  most: 4,
+  pick: "Compare this one",
+  compare: "Compare the marked items",
+  lead: "Two to four tested items side by side. Look at the marks first: they tell twins apart.",
+  tooFew: "Nothing to compare yet",
+  tooFewText: "Mark two to four items in a list of results, then compare them here.",
+  notStated: "not stated",
+  caution:
+    "We tested the very objects described here. One that looks the same can come from another batch or year and have another glaze or paint.",
+  rows: {
+    photo: "Photo",
+    marks: "Marks",
+    otherNames: "Also called",
+    code: "Product code",
+    kind: "Kind",
+    age: "Made for",
+    object: "The object we tested",
+    answer: "The answer",
+    results: "What weighs most",
+    tested: "Tested",
+  },
+} as const;
+
 /** What a reader can do about an answer; our own advice, on the careful side, with no source but common practice. */
 export function whatToDo(verdict: Verdict | null, kind: Snapshot["kind"]): string[] {
   if (kind === "withdrawal")
@@ -92,7 +117,7 @@ export function whatToDo(verdict: Verdict | null, kind: Snapshot["kind"]): strin
 export const reviewText = (review: Snapshot["review"]): string =>
   review.reviewed
     ? `Checked by ${review.reviewers.join(", ") || "a second person"}${review.reviewedOn ? ` on ${plainDate(review.reviewedOn)}` : ""}`
-    : "Not checked by a second person";
+    : "Not independently reviewed: nobody but the tester has checked it";
 
 /** "Revision 2: correction of an error, 26 November 2026". */
 export const revisionLine = (entry: Pick<LogEntry, "revision" | "kind" | "publishedAt">): string =>

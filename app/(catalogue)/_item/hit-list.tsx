@@ -4,25 +4,31 @@ import { paths } from "@/lib/platform/paths.ts";
 import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
+import { comparePage } from "@/lib/wording/catalogue.ts";
 import { plainDate, resultText } from "@/lib/wording/formats.ts";
 import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
 import { stripFigure, stripSentence } from "@/lib/wording/result-figures.ts";
 import styles from "./hit-list.module.css";
 
-/** Items in a ruled list: what it is, its marks, the verdict in words, the small strip. */
-export function HitList({ snapshots, headingLevel = 2 }: { snapshots: Snapshot[]; headingLevel?: 2 | 3 }) {
+/**
+ * Items in a ruled list: what it is, its marks, the verdict in words, the small strip. With `pick` each can be marked, for
+ * a form around the list that sends which (as `item`).
+ */
+export function HitList({ snapshots, headingLevel = 2, pick = false }: Props) {
   return (
     <ol className={styles.list}>
       {snapshots.map((snapshot) => (
         <li key={snapshot.slug} className={styles.hit}>
-          <Hit snapshot={snapshot} headingLevel={headingLevel} />
+          <Hit snapshot={snapshot} headingLevel={headingLevel} pick={pick} />
         </li>
       ))}
     </ol>
   );
 }
 
-function Hit({ snapshot, headingLevel }: { snapshot: Snapshot; headingLevel: 2 | 3 }) {
+type Props = { snapshots: Snapshot[]; headingLevel?: 2 | 3; pick?: boolean };
+
+function Hit({ snapshot, headingLevel, pick }: { snapshot: Snapshot; headingLevel: 2 | 3; pick: boolean }) {
   const Heading = `h${headingLevel}` as const;
   const answer = itemAnswer(snapshot);
   const lead = snapshot.kind === "withdrawal" ? undefined : resultsByWeight(snapshot)[0];
@@ -42,6 +48,15 @@ function Hit({ snapshot, headingLevel }: { snapshot: Snapshot; headingLevel: 2 |
           <span>{answer.headline}</span>
         </p>
         {lead ? <p className={styles.figure}>{resultText(lead.result)}</p> : null}
+        {pick ? (
+          <label className={`${styles.pick} no-print`}>
+            <input type="checkbox" name="item" value={snapshot.slug} />
+            <span>
+              {comparePage.pick}
+              <span className="visually-hidden">: {snapshot.item.name}</span>
+            </span>
+          </label>
+        ) : null}
       </div>
       <div className={styles.pictures}>
         {lead ? (

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { connection } from "next/server";
+import { Actions, Button } from "@/app/_components/button.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { Pager } from "@/app/_components/pager.tsx";
@@ -8,7 +9,7 @@ import { paths } from "@/lib/platform/paths.ts";
 import { readQuestion } from "@/lib/search/read-question.ts";
 import type { PublishedItem } from "@/lib/store/published.ts";
 import { facetCounts, searchNear, searchPublished } from "@/lib/store/search.ts";
-import { searchPage } from "@/lib/wording/catalogue.ts";
+import { comparePage, searchPage } from "@/lib/wording/catalogue.ts";
 import { HitList } from "../_item/hit-list.tsx";
 import { ItemFilters } from "./item-filters.tsx";
 import { itemSearchHref, readItemSearch } from "./item-search.ts";
@@ -39,7 +40,14 @@ export default async function ItemsPage({ searchParams }: Props) {
             {searchPage.count(page.total, search.q)}
             {page.read.length > 0 ? ` ${searchPage.readAs(page.read)}` : null}
           </p>
-          <HitList snapshots={page.hits.map((hit) => hit.snapshot)} />
+          <form action={paths.compare()} method="get">
+            <HitList snapshots={page.hits.map((hit) => hit.snapshot)} pick={page.hits.length > 1} />
+            {page.hits.length > 1 ? (
+              <Actions>
+                <Button type="submit">{comparePage.compare}</Button>
+              </Actions>
+            ) : null}
+          </form>
           <Pager
             first={search.cursor ? itemSearchHref({ ...search, cursor: undefined }) : null}
             next={page.nextCursor ? itemSearchHref({ ...search, cursor: page.nextCursor }) : null}
