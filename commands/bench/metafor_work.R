@@ -1,5 +1,5 @@
 # The same estimator in R's metafor, one set at a time as its users call it. Reads the values of every set, then the
-# uncertainties, one set a line; prints the version, the seconds taken, and the means. Ends with status 3 without metafor.
+# uncertainties, one set a line; prints the version, the processor seconds taken, and the means. Ends with status 3 without metafor.
 if (!suppressWarnings(suppressPackageStartupMessages(requireNamespace("metafor", quietly = TRUE)))) quit(status = 3)
 lines <- readLines(file("stdin"))
 rows <- do.call(rbind, lapply(strsplit(lines, " "), as.numeric))
@@ -11,5 +11,5 @@ seconds <- system.time(for (i in 1:n) {
   fit <- metafor::rma.uni(yi = x[i, ], sei = u[i, ], method = "PM", test = "adhoc", control = list(maxiter = 1000))
   means[i] <- fit$beta[1]
   stats::confint(fit)
-})[["elapsed"]]
+})[["user.self"]]
 cat(as.character(utils::packageVersion("metafor")), seconds, format(means, digits = 15), sep = "\n")

@@ -20,8 +20,9 @@ export class NumpyPeer {
   static async start(): Promise<NumpyPeer | null> {
     const present = spawnSync("python3", ["-c", "import numpy"], { stdio: "ignore" });
     if (present.status !== 0) return null;
-    // One thread: these sets are too small to share, and ours has one too.
-    const env = { ...process.env, OMP_NUM_THREADS: "1", OPENBLAS_NUM_THREADS: "1" };
+    // One thread: these sets are too small to share, and ours has one too; and the kernels that NumPy itself finds best.
+    const { OPENBLAS_CORETYPE: _core, OPENBLAS_L2_SIZE: _cache, ...own } = process.env;
+    const env = { ...own, OMP_NUM_THREADS: "1", OPENBLAS_NUM_THREADS: "1" };
     const child = spawn("python3", [join(scripts, "numpy_work.py")], { stdio: ["pipe", "pipe", "inherit"], env });
     const peer = new NumpyPeer(child);
     const { numpy, python } = (await peer.#next()) as unknown as { numpy: string; python: string };

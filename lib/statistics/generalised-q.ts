@@ -29,16 +29,21 @@ export const generalisedQ = (x: ArrayLike<number>, v: ArrayLike<number>, tau2: n
  * τ² ≥ 0 with Q(τ²) = target, or 0 where Q(0) is at or below it.
  *
  * With contrasts of the readings Q = Σ bᵢ²/(mᵢ + τ²), so 1/Q is concave and rising: Newton on 1/Q from τ² = 0 climbs to the
- * root without ever passing it, and takes one step where all u are equal.
+ * root without ever passing it, and takes one step where all u are equal. `atZero` is Q(0), where the caller has it.
  */
-export const tau2AtQ = (x: ArrayLike<number>, v: ArrayLike<number>, target: number): number => {
+export const tau2AtQ = (
+  x: ArrayLike<number>,
+  v: ArrayLike<number>,
+  target: number,
+  atZero: GeneralisedQ = generalisedQ(x, v, 0),
+): number => {
   let tau2 = 0;
-  for (let i = 0; i < 200; i++) {
-    const { q, slope } = generalisedQ(x, v, tau2);
-    if (!(q > target)) return tau2;
+  let { q, slope } = atZero;
+  for (let i = 0; i < 200 && q > target; i++) {
     const step = (q * (q / target - 1)) / slope;
     tau2 += step;
-    if (step <= 4e-16 * tau2) return tau2;
+    if (step <= 4e-16 * tau2) break;
+    ({ q, slope } = generalisedQ(x, v, tau2));
   }
   return tau2;
 };

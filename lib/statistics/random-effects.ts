@@ -99,7 +99,7 @@ export const randomEffects = (
   const { y, v, scale, origin } = centred(x, u);
   const fixed = generalisedQ(y, v, 0);
   let tau2: number;
-  if (estimator === "PM") tau2 = tau2AtQ(y, v, df);
+  if (estimator === "PM") tau2 = tau2AtQ(y, v, df, fixed);
   else if (estimator === "DL") tau2 = tau2DerSimonianLaird(v, fixed.q, fixed.sumW);
   else if (estimator === "REML") tau2 = tau2Reml(y, v);
   else throw new DomainError("bad-estimator", 'tau2 must be "PM", "DL" or "REML"', estimator);
@@ -124,8 +124,8 @@ export const randomEffects = (
     hkQ,
     interval: [mean - half, mean + half],
     tau2Interval: [
-      tau2AtQ(y, v, chiSquareQuantile(1 - tail, df)) * unit,
-      tau2AtQ(y, v, chiSquareQuantile(tail, df)) * unit,
+      tau2AtQ(y, v, chiSquareQuantile(1 - tail, df), fixed) * unit,
+      tau2AtQ(y, v, chiSquareQuantile(tail, df), fixed) * unit,
     ],
   };
 };

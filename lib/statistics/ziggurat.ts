@@ -33,7 +33,7 @@ export function fillNormals(into: Float64Array, word: () => number, uniform: () 
       if (layer === 0) size = tail(uniform);
       else if (height[layer]! + uniform() * (height[layer + 1]! - height[layer]!) >= density(across)) continue;
     }
-    into[i++] = first & 256 ? -size : size;
+    into[i++] = (1 - ((first >>> 7) & 2)) * size; // ± by bit 8, without a branch that no processor can foresee
   }
 }
 
