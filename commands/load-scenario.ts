@@ -5,7 +5,6 @@ import { addPerson } from "../lib/access/add-person.ts";
 import { makeAuth } from "../lib/access/auth.ts";
 import type { Person } from "../lib/access/permissions.ts";
 import { setPassword } from "../lib/access/set-password.ts";
-import { keepPhoto } from "../lib/files/photo-store.ts";
 import type { Context } from "../lib/platform/context.ts";
 import { environment } from "../lib/platform/environment.ts";
 import { secretFile } from "../lib/platform/secret-file.ts";
@@ -17,9 +16,11 @@ import { proposeMapping } from "../lib/readings/propose-mapping.ts";
 import { batchTable } from "../lib/store/batch-table.ts";
 import { saveCheckStandard } from "../lib/store/check-standards.ts";
 import { type Database, openDatabase } from "../lib/store/database.ts";
-import { addPhoto } from "../lib/store/items.ts";
+import { itemDraft } from "../lib/store/item-draft.ts";
 import { listPeople } from "../lib/store/people.ts";
 import { saveRegistry } from "../lib/store/publications.ts";
+import { noTies } from "../lib/wording/review.ts";
+import { addPhotoWorkflow } from "../lib/workflows/add-photo.ts";
 import { listReadings, markCheckReadings, type StoredReading } from "../lib/store/readings.ts";
 import { workingItem } from "../lib/store/working-item.ts";
 import { problemSentence } from "../lib/wording/problems.ts";
@@ -172,11 +173,9 @@ async function loadItem(
   const words = { name, aliases, marks, maker, gtin, category, ageGroup, foodContact, mouthable, description };
   const { id } = must(await createItemWorkflow(tester, words, item.slug), `making ${item.name}`);
   for (const photo of item.photos) {
-    const kept = must(
-      await keepPhoto(dataDir, new Uint8Array(readFileSync(join(sampleData, "photos", photo.file)))),
-      `keeping ${photo.file}`,
-    );
-    await addPhoto(db, id, { ...kept, alt: photo.alt });
+    const bytes = new Uint8Array(readFileSync(join(sampleData, "photos", photo.file)));
+    const file = { name: photo.file, bytes };
+    must(await addPhotoWorkflow(tester, { itemId: id, alt: photo.alt }, file, dataDir), `keeping ${photo.file}`);
   }
   for (const { components, ...specimen } of item.specimens) {
     const specimenId = must(await addSpecimenWorkflow(tester, id, specimen), `adding ${specimen.label}`);

@@ -1,40 +1,88 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import sharp, { type OutputInfo } from "sharp";
+import sharp from "sharp";
 import { sha256 } from "../platform/sha256.ts";
-import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
+import { pictureKind } from "./picture-kind.ts";
+import { keepPrivate } from "./private-files.ts";
+import { writeWhole } from "./write-whole.ts";
 
-/** Photos on disk under DATA_DIR/photos. What is served is always re-encoded: upright, without any metadata. */
-export type StoredPhoto = { fileKey: string; width: number; height: number; sha256: string };
+/**
+ * Photos on disk. What is shown lies under DATA_DIR/photos: upright, re-encoded as WebP at up to three widths, without
+ * any metadata. The file as it came lies among the private ones. Every name is made of the content.
+ */
+export type PhotoFile = { key: string; width: number; height: number; sha256: string };
+export type StoredPhoto = {
+  fileKey: string; // the widest
+  width: number;
+  height: number;
+  sha256: string;
+  files: PhotoFile[]; // narrowest first
+  originalKey: string;
+};
 
-const largestSide = 1600;
-const largestPixels = 50_000_000;
+/** The widest fills a large screen, the narrowest a list on a phone (common practice, no source). */
+export const photoWidths = [480, 960, 1920] as const;
+/** A 48-megapixel phone camera fits; a picture of 60,000 × 60,000 would fill the memory. */
+export const largestPixels = 50_000_000;
+export const photoFolder = "photos";
 const keyForm = /^[0-9a-f]{32}\.webp$/;
-const folder = (dataDir: string) => join(/* turbopackIgnore: true */ dataDir, "photos");
+const folder = (dataDir: string) => join(/* turbopackIgnore: true */ dataDir, photoFolder);
+const taken = "a JPEG, PNG, WebP or AVIF photo";
 
-/** Decodes, turns upright, strips metadata, shrinks to 1600 px and keeps the result under a key of its content. */
+/**
+ * Decodes, turns upright, strips metadata, re-encodes at three widths; keeps the original privately, then the results.
+ * Nothing is kept of what is refused.
+ *
+ * Refused: `photo-heic`, `photo-other-kind`, `photo-too-many-pixels`, `photo-unreadable` (cut short or damaged).
+ */
 export async function keepPhoto(dataDir: string, bytes: Uint8Array): Promise<Outcome<StoredPhoto>> {
-  let image: { data: Buffer; info: OutputInfo };
-  try {
-    image = await sharp(bytes, { limitInputPixels: largestPixels, failOn: "error" })
-      .autoOrient()
-      .resize({ width: largestSide, height: largestSide, fit: "inside", withoutEnlargement: true })
-      .webp({ quality: 82 })
-      .toBuffer({ resolveWithObject: true });
-  } catch (error) {
-    const found = error instanceof Error ? error.message : "unknown";
-    return refused({
-      code: "photo-unreadable",
-      found,
-      allowed: "a JPEG, PNG, WebP or AVIF photo of at most 50 million pixels",
-    });
-  }
-  const digest = sha256(image.data);
-  const fileKey = `${digest.slice(0, 32)}.webp`;
-  await mkdir(folder(dataDir), { recursive: true });
-  await writeFile(join(folder(dataDir), fileKey), image.data);
-  return done({ fileKey, width: image.info.width, height: image.info.height, sha256: digest });
+  const kind = pictureKind(bytes);
+  if (kind.kind === "heic") return refused({ code: "photo-heic", allowed: taken });
+  if (kind.kind === "other") return refused({ code: "photo-other-kind", found: kind.name, allowed: taken });
+  const encoded = await encodePhoto(bytes);
+  if (!encoded.ok) return encoded;
+  const originalKey = await keepPrivate(dataDir, bytes);
+  for (const { key, data } of encoded.value) await writeWhole(folder(dataDir), key, data);
+  const files = encoded.value.map(({ data: _, ...file }) => file);
+  const { key: fileKey, width, height, sha256: digest } = files.at(-1)!;
+  return done({ fileKey, width, height, sha256: digest, files, originalKey });
 }
+
+async function encodePhoto(bytes: Uint8Array): Promise<Outcome<(PhotoFile & { data: Uint8Array })[]>> {
+  try {
+    // The head alone, so that a picture too large is refused by its size before anything of it is unpacked.
+    const { width, height, autoOrient } = await sharp(bytes, { limitInputPixels: false }).metadata();
+    if (width * height > largestPixels) return refused(tooManyPixels(width, height));
+    const widths = [...new Set(photoWidths.map((w) => Math.min(w, autoOrient.width)))];
+    const files: (PhotoFile & { data: Uint8Array })[] = [];
+    for (const w of widths) {
+      const { data, info } = await sharp(bytes, { limitInputPixels: largestPixels, failOn: "error" })
+        .autoOrient()
+        .resize({ width: w, withoutEnlargement: true })
+        .webp({ quality: 80 })
+        .toBuffer({ resolveWithObject: true });
+      const digest = sha256(data);
+      files.push({
+        key: `${digest.slice(0, 32)}.webp`,
+        width: info.width,
+        height: info.height,
+        sha256: digest,
+        data,
+      });
+    }
+    return done(files);
+  } catch (error) {
+    const found = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "unknown";
+    return refused({ code: "photo-unreadable", found, allowed: taken });
+  }
+}
+
+const tooManyPixels = (width: number, height: number): Problem => ({
+  code: "photo-too-many-pixels",
+  found: `${width} × ${height} pixels`,
+  allowed: `${largestPixels / 1e6} million pixels in all`,
+});
 
 /** The bytes behind a key, or null: also for anything that is not a key, so that no path can be asked for. */
 export async function readPhoto(dataDir: string, key: string): Promise<Uint8Array<ArrayBuffer> | null> {

@@ -52,7 +52,8 @@ const slugForm = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
  *
  * Refused, each with its place: `nothing-to-publish` (no part), `part-without-result`, `no-readings` (a result that
  * rests on none), `reading-unknown` (a spot names a shot that is not among the readings), `reading-of-another-kind`,
- * `file-not-listed`, `revision-kind` (revision 1 is the first and only the first), `reason-missing`, `slug-form`, and
+ * `file-not-listed`, `photo-without-words`, `revision-kind` (revision 1 is the first and only the first),
+ * `reason-missing`, `slug-form`, and
  * `snapshot-shape` for whatever the snapshot's schema refuses. A withdrawal is made by `withdrawnSnapshot`.
  */
 export function buildSnapshot(item: WorkingItem): Outcome<Snapshot> {
@@ -67,6 +68,9 @@ export function buildSnapshot(item: WorkingItem): Outcome<Snapshot> {
 export function draftSnapshot(item: WorkingItem): { snapshot: Snapshot; problems: Problem[] } {
   const problems = [
     ...frameProblems(item),
+    ...item.photos
+      .filter((p) => p.alt.trim() === "")
+      .map((p) => ({ code: "photo-without-words", found: `photo ${item.photos.indexOf(p) + 1}` })),
     ...item.specimens.flatMap((s) => s.parts.flatMap((p) => partProblems(item, p))),
   ];
   const specimens = item.specimens.map((specimen) => ({

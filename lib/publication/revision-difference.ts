@@ -32,6 +32,7 @@ const identities: Record<string, { id: (m: Plain) => unknown; label: (m: Plain) 
   spots: { id: (m) => m["spot"] ?? JSON.stringify(m["shots"]), label: (m) => m["spot"] ?? "no spot named" },
   budget: { id: (m) => m["code"], label: (m) => m["code"] },
   photos: { id: (m) => m["key"], label: (m) => m["alt"] },
+  sizes: { id: (m) => m["key"], label: (m) => `${m["width"]} pixels wide` },
   testers: { id: (m) => m["name"], label: (m) => m["name"] },
   instruments: { id: (m) => `${m["name"]} ${m["serial"]}`, label: (m) => m["name"] },
   files: { id: (m) => m["sha256"], label: (m) => m["name"] },

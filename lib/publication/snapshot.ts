@@ -141,7 +141,7 @@ export const snapshotPart = z.object({
 });
 
 export const snapshotPhoto = z.object({
-  key: z.string(), // name under /photos/
+  key: z.string(), // name under /photos/; the widest file
   alt: z.string(),
   width: z.number(),
   height: z.number(),
@@ -222,3 +222,4 @@ export const logEntrySchema = z.object({
   hash: z.string(),
 });
 export type LogEntry = z.infer<typeof logEntrySchema>;
+export type SnapshotPhoto = z.infer<typeof snapshotPhoto>;

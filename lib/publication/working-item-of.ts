@@ -1,10 +1,19 @@
 import type { AssessedItem, AssessInput } from "./assess-item.ts";
 import type { WorkingItem } from "./build-snapshot.ts";
-import type { Snapshot } from "./snapshot.ts";
+import type { PhotoScale } from "./photo-scale.ts";
+import type { Snapshot, SnapshotPhoto } from "./snapshot.ts";
+
+/** A photo as the bench holds it: its files narrowest first, its spots in their order. */
+export type WorkingPhoto = Omit<SnapshotPhoto, "key" | "sizes" | "scale" | "spots"> & {
+  fileKey: string;
+  files: NonNullable<SnapshotPhoto["sizes"]>;
+  scale: PhotoScale | null;
+  spots: { label: string; componentId: string; x: number; y: number; windowMm: number | null }[];
+};
 
 /** What the bench holds of an item, as far as its page will say it. */
 export type BenchRecord = {
-  item: { slug: string; photos: { fileKey: string; alt: string; width: number; height: number; sha256: string }[] };
+  item: { slug: string; photos: WorkingPhoto[] };
   instruments: Omit<Snapshot["instruments"][number], "fitness">[];
   files: Snapshot["files"];
   assess: AssessInput;
@@ -32,14 +41,7 @@ export function workingItemOf(record: BenchRecord, assessed: AssessedItem, occas
       condition,
       parts: parts.map((part) => ({ ...part, results: part.results.map(({ mode: _, ...result }) => result) })),
     })),
-    photos: record.item.photos.map(({ fileKey, alt, width, height, sha256 }) => ({
-      key: fileKey,
-      alt,
-      width,
-      height,
-      sha256,
-      ...(madeOn === undefined ? {} : { madeOn }),
-    })),
+    photos: record.item.photos.map(snapshotPhotoOf),
     // Without a time on any reading, the day of publishing is the last on which it can have been tested.
     testedOn: record.assess.testDay ?? occasion.publishedAt.slice(0, 10),
     instruments: record.instruments.map(({ name, kind, serial, windowMm, errorK }) => ({
@@ -53,3 +55,23 @@ export function workingItemOf(record: BenchRecord, assessed: AssessedItem, occas
     files: record.files,
   };
 }
+
+const snapshotPhotoOf = ({
+  fileKey,
+  alt,
+  width,
+  height,
+  sha256,
+  files,
+  scale,
+  spots,
+}: WorkingPhoto): SnapshotPhoto => ({
+  key: fileKey,
+  alt,
+  width,
+  height,
+  sha256,
+  sizes: files.map((file) => ({ key: file.key, width: file.width, height: file.height, sha256: file.sha256 })),
+  scale,
+  spots: spots.map(({ label, componentId, x, y, windowMm }) => ({ spot: label, part: componentId, x, y, windowMm })),
+});

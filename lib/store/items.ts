@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Db } from "./database.ts";
+import { type PhotoRecord, photoInclude, photoOf, photoOrder } from "./photos.ts";
 
 /** Items, specimens and components as the bench works on them. */
 export type ItemFields = {
@@ -38,7 +39,6 @@ export type ItemState = (typeof itemStates)[number];
 export type ItemRecord = ItemFields & { id: string; slug: string; state: ItemState; createdById: string };
 export type ComponentRecord = ComponentFields & { id: string; specimenId: string };
 export type SpecimenRecord = SpecimenFields & { id: string; itemId: string; components: ComponentRecord[] };
-export type PhotoRecord = { id: string; fileKey: string; alt: string; width: number; height: number; sha256: string };
 export type ItemTree = ItemRecord & { specimens: SpecimenRecord[]; photos: PhotoRecord[] };
 
 type ItemRow = Awaited<ReturnType<Db["item"]["findFirstOrThrow"]>>;
@@ -112,11 +112,6 @@ export async function removeComponent(tx: Db, id: string): Promise<void> {
   await tx.component.delete({ where: { id } });
 }
 
-export async function addPhoto(tx: Db, itemId: string, photo: Omit<PhotoRecord, "id">): Promise<string> {
-  const position = await tx.photo.count({ where: { itemId } });
-  return (await tx.photo.create({ data: { ...photo, itemId, position } })).id;
-}
-
 export async function itemIdOfSpecimen(db: Db, specimenId: string): Promise<string | null> {
   return (await db.specimen.findUnique({ where: { id: specimenId }, select: { itemId: true } }))?.itemId ?? null;
 }
@@ -133,7 +128,7 @@ export async function findItem(db: Db, id: string): Promise<ItemTree | null> {
   const row = await db.item.findUnique({
     where: { id },
     include: {
-      photos: { orderBy: [{ position: "asc" }, { id: "asc" }] },
+      photos: { where: { removedAt: null }, orderBy: photoOrder, include: photoInclude },
       specimens: {
         orderBy: [{ position: "asc" }, { id: "asc" }],
         include: { components: { orderBy: [{ position: "asc" }, { id: "asc" }] } },
@@ -145,15 +140,7 @@ export async function findItem(db: Db, id: string): Promise<ItemTree | null> {
     ...s,
     components: components.map(componentOf),
   }));
-  const photos = row.photos.map(({ id: photoId, fileKey, alt, width, height, sha256 }) => ({
-    id: photoId,
-    fileKey,
-    alt,
-    width,
-    height,
-    sha256,
-  }));
-  return { ...itemOf(row), specimens, photos };
+  return { ...itemOf(row), specimens, photos: row.photos.map(photoOf) };
 }
 
 export async function listItems(db: Db, states?: ItemState[]): Promise<ItemRecord[]> {

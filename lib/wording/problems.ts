@@ -4,6 +4,7 @@ import { amountProblems } from "./amount-problems.ts";
 import { fieldName } from "./form-fields.ts";
 import { readable } from "./labels.ts";
 import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
+import { photoProblems } from "./photo-problems.ts";
 import { publicationProblems } from "./publication-problems.ts";
 import { readingProblems } from "./reading-problems.ts";
 import { typedProblems } from "./typed-words.ts";
@@ -23,6 +24,7 @@ export const problemWords: ProblemWords = {
   ...workflowProblems,
   ...publicationProblems,
   ...accessProblems,
+  ...photoProblems,
   ...amountProblems,
   ...typedProblems,
   ...formProblems,
