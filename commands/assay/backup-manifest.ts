@@ -3,6 +3,7 @@ import { createReadStream, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pipeline } from "node:stream/promises";
 import { z } from "zod";
+import { signingKeyName } from "../../lib/platform/signing-key.ts";
 import { UsageError } from "./usage-error.ts";
 
 export const manifestName = "backup.json";
@@ -26,13 +27,17 @@ export async function fileDigest(file: string): Promise<string> {
   return hash.digest("hex");
 }
 
-/** The files of DATA_DIR that a backup carries beside the database. */
-export function companionFiles(dataDir: string): string[] {
+/**
+ * The files of DATA_DIR that a backup carries beside the database. The key that signs the log only where it is asked for:
+ * whoever holds it can sign in the registry's name, and a registry without it makes a new one, which /log then says.
+ */
+export function companionFiles(dataDir: string, { withSigningKey }: { withSigningKey: boolean }): string[] {
   return ["photos", "keys"].flatMap((folder) => {
     try {
       return readdirSync(join(dataDir, folder), { withFileTypes: true })
         .filter((one) => one.isFile())
         .map((one) => `${folder}/${one.name}`)
+        .filter((path) => withSigningKey || path !== `keys/${signingKeyName}`)
         .sort();
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code === "ENOENT") return [];

@@ -6,12 +6,18 @@ import { companionFiles, databaseName, fileDigest, type Manifest, manifestName }
 import { emptyFolder, oneFolder, registryPlace, why } from "./registry-place.ts";
 import { UsageError } from "./usage-error.ts";
 
+const keyOption = "--with-signing-key";
+
 /**
- * `npm run assay -- backup DIR`: the database as it stands at one moment, photos and keys, into a new folder, while the
- * registry may go on working. The database goes first: a photo that it names was on the disk before it.
+ * `npm run assay -- backup DIR [--with-signing-key]`: the database as it stands at one moment, photos and keys, into a new
+ * folder, while the registry may go on working. The key that signs the log comes along only where it is asked for. The database goes first: a photo that it names was on the disk before it.
  */
 export async function run(args: string[]): Promise<number> {
-  const folder = oneFolder(args, "backup");
+  const withSigningKey = args.includes(keyOption);
+  const folder = oneFolder(
+    args.filter((arg) => arg !== keyOption),
+    "backup",
+  );
   const { databaseFile, dataDir } = registryPlace();
   emptyFolder(folder, "the backup", 0o700);
   try {
@@ -19,7 +25,7 @@ export async function run(args: string[]): Promise<number> {
     await copyDatabase(databaseFile, copy);
     const damage = databaseDamage(copy);
     if (damage !== null) throw new UsageError(`The registry's database is damaged: ${damage}.`);
-    const files = companionFiles(dataDir);
+    const files = companionFiles(dataDir, { withSigningKey });
     for (const file of files) {
       mkdirSync(dirname(join(folder, file)), { recursive: true, mode: 0o700 });
       copyFileSync(join(dataDir, file), join(folder, file));
@@ -27,7 +33,7 @@ export async function run(args: string[]): Promise<number> {
     const manifest = await listed(folder, [databaseName, ...files]);
     writeFileSync(join(folder, manifestName), `${JSON.stringify(manifest, null, 2)}\n`);
     process.stdout.write(
-      `Backed up ${manifest.entries} log entries and ${manifest.files.length} files to ${folder}; it holds the registry's keys, so keep it private.\n`,
+      `Backed up ${manifest.entries} log entries and ${manifest.files.length} files to ${folder}; it holds ${withSigningKey ? "the registry's keys, the one that signs the log among them" : "the registry's keys but for the one that signs the log"}, so keep it private.\n`,
     );
     return 0;
   } catch (error) {

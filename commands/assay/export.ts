@@ -7,6 +7,7 @@ import { readPhoto } from "../../lib/files/photo-store.ts";
 import { sha256 } from "../../lib/platform/sha256.ts";
 import { readSnapshot } from "../../lib/publication/read-snapshot.ts";
 import { type Database, openDatabase } from "../../lib/store/database.ts";
+import { headAt } from "../../lib/store/log-heads.ts";
 import { lastEntry } from "../../lib/store/publications.ts";
 import { logEntryAt, storedRevision } from "../../lib/store/published.ts";
 import {
@@ -16,13 +17,13 @@ import {
   registryFileNames,
   registryFiles,
 } from "../../lib/workflows/registry-files.ts";
-import { snapshotPath } from "./exported-paths.ts";
+import { headName, snapshotPath } from "./exported-paths.ts";
 import { emptyFolder, oneFolder, registryPlace, why } from "./registry-place.ts";
 import { UsageError } from "./usage-error.ts";
 
 /**
- * `npm run assay -- export DIR`: everything published, into a new folder: every snapshot byte for byte, the log, results and
- * readings as CSV, the photos that snapshots name, and a datapackage.json that describes it. `verify-log DIR` checks it.
+ * `npm run assay -- export DIR`: everything published, into a new folder: every snapshot byte for byte, the log, its signed
+ * head where there is one, results and readings as CSV, the photos that snapshots name, and a datapackage.json that describes it. `verify-log DIR` checks it.
  */
 export async function run(args: string[]): Promise<number> {
   const folder = oneFolder(args, "export");
@@ -36,6 +37,8 @@ export async function run(args: string[]): Promise<number> {
     await writePhotos(photos, dataDir, folder);
     const files: [RegistryFile, PackagedFile][] = [];
     for (const file of registryFileNames) files.push([file, await writeFile(db, file, seq, folder)]);
+    const signed = await headAt(db, seq);
+    if (signed) writeFileSync(join(folder, headName), `${JSON.stringify(signed)}\n`);
     const described = await describeRegistry(db, head, {
       baseUrl,
       files: Object.fromEntries(files) as Record<RegistryFile, PackagedFile>,

@@ -4,7 +4,7 @@ import { logEntrySchema } from "../../lib/publication/snapshot.ts";
 import { UsageError } from "./usage-error.ts";
 import type { OpenLog } from "./verify-log.ts";
 
-const logSchema = z.object({ entries: z.array(z.unknown()) });
+const logSchema = z.object({ entries: z.array(z.unknown()), head: z.unknown().optional() });
 const atOnce = 4;
 const longestWait = 30_000;
 
@@ -16,7 +16,7 @@ export async function fetchedLog(address: string): Promise<OpenLog> {
   const base = registryAddress(address);
   const answer = await ask(`${base}${paths.api.log()}`);
   if (answer === null) throw new UsageError(`There is no publication log at ${base}${paths.api.log()}.`);
-  const entries = parsedLog(answer, base);
+  const { entries, head } = parsedLog(answer, base);
   const texts: (Uint8Array | undefined)[] = new Array(entries.length);
   let next = 0;
   const worker = async (): Promise<void> => {
@@ -29,7 +29,8 @@ export async function fetchedLog(address: string): Promise<OpenLog> {
     }
   };
   await Promise.all(Array.from({ length: atOnce }, worker));
-  return { log: { entries, snapshot: (seq) => texts[seq - 1] }, close: () => undefined };
+  const heads = head === undefined || head === null ? [] : [head];
+  return { log: { entries, snapshot: (seq) => texts[seq - 1] }, heads, close: () => undefined };
 }
 
 function registryAddress(address: string): string {
@@ -56,9 +57,9 @@ async function ask(url: string): Promise<Uint8Array | null> {
   throw new UsageError(`${url} answered with status ${response.status}.`);
 }
 
-function parsedLog(bytes: Uint8Array, base: string): unknown[] {
+function parsedLog(bytes: Uint8Array, base: string): z.infer<typeof logSchema> {
   try {
-    return logSchema.parse(JSON.parse(new TextDecoder().decode(bytes))).entries;
+    return logSchema.parse(JSON.parse(new TextDecoder().decode(bytes)));
   } catch {
     throw new UsageError(`${base}${paths.api.log()} did not answer with a publication log.`);
   }

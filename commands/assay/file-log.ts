@@ -4,7 +4,7 @@ import { z } from "zod";
 import { logEntrySchema } from "../../lib/publication/snapshot.ts";
 import { openStoredLog } from "../../lib/store/stored-log.ts";
 import { databaseName } from "./backup-manifest.ts";
-import { snapshotPath } from "./exported-paths.ts";
+import { headName, snapshotPath } from "./exported-paths.ts";
 import { why } from "./registry-place.ts";
 import { UsageError } from "./usage-error.ts";
 import type { OpenLog } from "./verify-log.ts";
@@ -13,6 +13,8 @@ const fileSchema = z.object({
   entries: z.array(z.unknown()),
   /** The texts in the order of the entries, where the file carries them itself. */
   snapshots: z.array(z.string()).optional(),
+  /** The signed head, where the file carries it. */
+  head: z.unknown().optional(),
 });
 
 /** The log of a database file, of an exported folder or a backup, or of a JSON file of entries with its texts in it or beside it. */
@@ -20,13 +22,13 @@ export function fileLog(path: string): OpenLog {
   const file = isFolder(path) ? logIn(path) : path;
   if (startsAsDatabase(file)) {
     try {
-      const { entries, snapshot, close } = openStoredLog(file);
-      return { log: { entries, snapshot }, close };
+      const { entries, heads, snapshot, close } = openStoredLog(file);
+      return { log: { entries, snapshot }, heads, close };
     } catch (error) {
       throw new UsageError(`"${file}" is not a registry's database: ${why(error)}.`);
     }
   }
-  const { entries, snapshots } = parsedFile(file);
+  const { entries, snapshots, head } = parsedFile(file);
   const beside = dirname(file);
   const snapshot = (seq: number): string | Uint8Array | undefined => {
     if (snapshots) return snapshots[seq - 1];
@@ -34,7 +36,20 @@ export function fileLog(path: string): OpenLog {
     const at = entry.success ? snapshotPath(entry.data.slug, entry.data.revision) : null;
     return at !== null && existsSync(join(beside, at)) ? readFileSync(join(beside, at)) : undefined;
   };
-  return { log: { entries, snapshot }, close: () => undefined };
+  const signed = head ?? headBeside(beside);
+  const heads = signed === undefined || signed === null ? [] : [signed];
+  return { log: { entries, snapshot }, heads, close: () => undefined };
+}
+
+/** The signed head that an export lays beside its log. */
+function headBeside(folder: string): unknown {
+  const file = join(folder, headName);
+  if (!existsSync(file)) return undefined;
+  try {
+    return JSON.parse(readFileSync(file, "utf8"));
+  } catch (error) {
+    throw new UsageError(`"${file}" cannot be read as a signed head: ${why(error)}.`);
+  }
 }
 
 function logIn(folder: string): string {

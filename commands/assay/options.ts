@@ -12,6 +12,7 @@ export type ReconcileOptions = {
   dash: "not-detected" | "not-measured" | null;
   notAvailable: "not-detected" | "not-measured" | null;
   noLimit: "keep" | "set-aside" | null;
+  sheet: string | null;
   sample: string[];
   spot: string | null;
   unit: string | null;
@@ -19,11 +20,12 @@ export type ReconcileOptions = {
   calibration: number | null;
 };
 
-export const usage = `npm run assay -- reconcile FILE.csv [options]
+export const usage = `npm run assay -- reconcile FILE [options]
   --json                       the whole answer as JSON
   --k 1|2|3                    how many standard uncertainties the file's error figures cover
   --decimal comma|point        the decimal mark
   --thousands yes|no           whether the other mark groups thousands
+  --sheet NAME                 the sheet of a workbook (XLSX or ODS) that holds several
   --sample COLUMN              the column that names the sample (several: joined)
   --spot COLUMN                the column that names the spot
   --unit UNIT                  the unit of result columns that state none: ppm, mg/kg, %, µg/cm², mg/cm²
@@ -69,6 +71,7 @@ export function readOptions(args: string[]): ReconcileOptions {
     dash: chosen("dash"),
     notAvailable: chosen("not-available"),
     noLimit: chosen("no-limit"),
+    sheet: values.sheet ?? null,
     sample: values.sample ?? [],
     spot: values.spot ?? null,
     unit: values.unit ?? null,
@@ -86,7 +89,7 @@ function parse(args: string[]) {
       options: {
         ...{ json: { type: "boolean" as const }, sample: { type: "string" as const, multiple: true as const } },
         ...{ k: text, decimal: text, thousands: text, zero: text, dash: text, "not-available": text, "no-limit": text },
-        ...{ spot: text, unit: text, kind: text, calibration: text },
+        ...{ sheet: text, spot: text, unit: text, kind: text, calibration: text },
       },
     });
   } catch (error) {

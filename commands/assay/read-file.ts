@@ -2,12 +2,12 @@ import { readFileSync, statSync } from "node:fs";
 import type { Outcome, Problem } from "../../lib/quantity/problem.ts";
 import { answerQuestions } from "../../lib/readings/answer-questions.ts";
 import { mappingFaults } from "../../lib/readings/column-index.ts";
-import { decodeBytes, maxFileBytes } from "../../lib/readings/decode-bytes.ts";
+import { maxFileBytes } from "../../lib/readings/decode-bytes.ts";
 import type { Mapping } from "../../lib/readings/mapping.ts";
+import { openFile } from "../../lib/readings/open-file.ts";
 import { settleAndAsk } from "../../lib/readings/open-questions.ts";
 import { proposeMapping } from "../../lib/readings/propose-mapping.ts";
 import { readRows } from "../../lib/readings/read-rows.ts";
-import { readTable } from "../../lib/readings/read-table.ts";
 import type { Reading, RowAccount } from "../../lib/readings/reading.ts";
 import type { Table } from "../../lib/readings/table.ts";
 import { problemSentence } from "../../lib/wording/problems.ts";
@@ -32,9 +32,8 @@ function need<T>(outcome: Outcome<T>): T {
 }
 
 /** Reads a file by its own header and the options; what neither says is asked for in one sentence (UsageError). */
-export function readFile(options: ReconcileOptions): ReadFile {
-  const { text } = need(decodeBytes(bytesOf(options.file)));
-  const table = tableOf(text);
+export async function readFile(options: ReconcileOptions): Promise<ReadFile> {
+  const table = await tableOf(options);
   const { mapping, notes } = mappingFor(table, options);
   const { readings, setAside, account } = need(readRows(table, mapping));
   const problems = setAside.flatMap(({ row, problems: found }) =>
@@ -62,12 +61,17 @@ function bytesOf(file: string): Uint8Array {
   }
 }
 
-/** A file of one column has no separator to find; it is read as one column when nothing else fits. */
-function tableOf(text: string): Table {
-  const found = readTable(text);
-  if (found.ok || found.problems[0]?.code !== "header-not-found") return need(found);
-  const single = readTable(text, { delimiter: "," });
-  return single.ok ? single.value : need(found);
+/** A text of one column has no separator to find; it is read as one column when nothing else fits. Which sheet is never guessed. */
+async function tableOf({ file, sheet }: ReconcileOptions): Promise<Table> {
+  const opened = need(await openFile(bytesOf(file), { sheet, oneColumn: true }));
+  const readable = opened.sheets.filter((one) => one.readable);
+  if (sheet === null && readable.length > 1)
+    throw new UsageError(
+      `This workbook has ${readable.length} sheets with a table (${readable.map((one) => `"${one.name}"`).join(", ")}); say which with --sheet.`,
+    );
+  if (sheet !== null && opened.sheet === null)
+    throw new UsageError(`--sheet names a sheet, and "${file}" is no workbook; leave it out.`);
+  return opened.table;
 }
 
 function mappingFor(table: Table, options: ReconcileOptions): { mapping: Mapping; notes: string[] } {

@@ -4,10 +4,10 @@ import { readOptions } from "./options.ts";
 import { readFile } from "./read-file.ts";
 import { printedTable } from "./table.ts";
 
-/** `npm run assay -- reconcile FILE.csv`: an instrument file to reported values, without a database. */
+/** `npm run assay -- reconcile FILE`, CSV, XLSX or ODS: an instrument file to reported values, without a database. */
 export async function run(args: string[]): Promise<number> {
   const options = readOptions(args);
-  const answer = answerFor(readFile(options), options.calibration, sha256);
+  const answer = answerFor(await readFile(options), options.calibration, sha256);
   process.stdout.write(options.json ? `${JSON.stringify(answer, null, 2)}\n` : printedTable(answer));
   return 0;
 }

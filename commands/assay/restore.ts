@@ -1,6 +1,7 @@
 import { chmodSync, copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { sha256 } from "../../lib/platform/sha256.ts";
+import { verifySignature } from "../../lib/platform/signing-key.ts";
 import { verifyLog } from "../../lib/publication/verify-log.ts";
 import { databaseDamage, openStoredLog, prepareRestored } from "../../lib/store/stored-log.ts";
 import { logFaultSentence } from "../../lib/wording/log-faults.ts";
@@ -53,9 +54,9 @@ async function checkFiles(folder: string, manifest: Manifest): Promise<void> {
 function checkDatabase(file: string, manifest: Manifest): void {
   const damage = databaseDamage(file);
   if (damage !== null) throw new UsageError(`The backup's database is damaged: ${damage}.`);
-  const { entries, snapshot, close } = openStoredLog(file);
+  const { entries, heads, snapshot, close } = openStoredLog(file);
   const head = manifest.head === null ? {} : { head: { seq: manifest.entries, hash: manifest.head } };
-  const [fault] = verifyLog({ entries, snapshot, ...head }, sha256);
+  const [fault] = verifyLog({ entries, snapshot, ...head, signed: { heads, verify: verifySignature } }, sha256);
   close();
   if (fault) throw new UsageError(`The backup's publication log does not hold. ${logFaultSentence(fault)}`);
 }

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { logHeadSchema } from "../publication/log-head.ts";
 import { logEntrySchema } from "../publication/snapshot.ts";
 import { quantityKinds } from "../quantity/kinds.ts";
 import { itemSummarySchema } from "./item-summary.ts";
@@ -44,4 +45,7 @@ export const apiLimitSchema = z.object({
 export type ApiLimit = z.infer<typeof apiLimitSchema>;
 
 export const limitsSchema = z.object({ limits: z.array(apiLimitSchema) });
-export const logSchema = z.object({ entries: z.array(logEntrySchema) });
+export const logSchema = z.object({
+  entries: z.array(logEntrySchema),
+  head: logHeadSchema.nullable().optional().describe("the newest entry, signed; null where none is signed"),
+});

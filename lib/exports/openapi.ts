@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { logHeadSchema } from "../publication/log-head.ts";
 import { logEntrySchema, snapshotDecision, snapshotSchema } from "../publication/snapshot.ts";
 import { itemCategories } from "../quantity/item-words.ts";
 import { apiLimitSchema, itemsPageSchema, limitsSchema, logSchema } from "./api-schemas.ts";
@@ -12,6 +13,7 @@ type Json = { [key: string]: unknown };
 const schemas = {
   Snapshot: snapshotSchema,
   LogEntry: logEntrySchema,
+  LogHead: logHeadSchema,
   Log: logSchema,
   ItemSummary: itemSummarySchema,
   ItemsPage: itemsPageSchema,
@@ -138,7 +140,7 @@ const routes = (): Json => ({
     304: unchanged,
     429: tooMany,
   }),
-  "/api/v1/log": get("readLog", "The publication log: a hash chain over every revision", {
+  "/api/v1/log": get("readLog", "The publication log: a hash chain over every revision, its newest entry signed", {
     200: json("Log", "All entries, in order", bodyTag),
     304: unchanged,
     429: tooMany,

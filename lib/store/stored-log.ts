@@ -3,6 +3,8 @@ import Database from "better-sqlite3";
 /** The log of a database file as it lies on the disk, entry by entry, without any reading of it in between. */
 export type StoredLog = {
   entries: unknown[];
+  /** Every signed head, oldest first. */
+  heads: unknown[];
   snapshot: (seq: number) => Uint8Array | undefined;
   close: () => void;
 };
@@ -19,10 +21,16 @@ export function openStoredLog(file: string): StoredLog {
         `SELECT seq, slug, revision, kind, publishedAt, snapshotSha256, previousHash, hash FROM "Publication" ORDER BY seq`,
       )
       .all();
+    // A backup made before heads were signed has no such table.
+    const signed = db.prepare(`SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = 'LogHead'`).get();
+    const heads = signed
+      ? db.prepare(`SELECT seq, hash, signedAt, publicKey, signature FROM "LogHead" ORDER BY seq`).all()
+      : [];
     // By place, not by number: a number may be what was changed.
     const nth = db.prepare(`SELECT CAST(snapshot AS BLOB) AS text FROM "Publication" ORDER BY seq LIMIT 1 OFFSET ?`);
     return {
       entries,
+      heads,
       snapshot: (seq) => {
         const row = nth.get(seq - 1) as { text: Buffer | null } | undefined;
         return row === undefined ? undefined : (row.text ?? new Uint8Array());

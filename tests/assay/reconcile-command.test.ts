@@ -2,12 +2,13 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
+import { odsFile, xlsxFile } from "@/sample-data/workbook-files.ts";
 import { assay, assayJson, assayProcess } from "./run-assay.ts";
 
 /** Invented files, written for each test. */
 const folder = mkdtempSync(join(tmpdir(), "assay-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-const file = (name: string, text: string): string => {
+const file = (name: string, text: string | Uint8Array): string => {
   const path = join(folder, name);
   writeFileSync(path, text);
   return path;
@@ -135,5 +136,31 @@ describe("assay reconcile and rows that cannot be read", () => {
     const ppm = file("ppm.csv", "Sample,Pb (ppm),Pb 1σ\nrail,85,3\nrail,91,3\n");
     expect((await assayJson(ppm)).results[0].quantity).toBe("bulk-mass-fraction");
     expect((await assayJson(ppm, "--kind", "coating")).results[0].quantity).toBe("coating-mass-fraction");
+  });
+});
+
+describe("assay reconcile on a workbook", () => {
+  const sheet = (name: string) => ({ name, rows: mug.split("\n").map((line) => line.split(",")) });
+  it.each([
+    ["mug.xlsx", xlsxFile([sheet("Readings")])],
+    ["mug.ods", odsFile([sheet("Readings")])],
+  ])("%s: the same answer as from CSV", async (name, bytes) => {
+    const [fromText, fromBook] = [await assayJson(file("same.csv", mug)), await assayJson(file(name, bytes))];
+    expect(fromBook.results).toEqual(fromText.results);
+    expect(fromBook.rows).toEqual(fromText.rows);
+  });
+  it("several sheets with a table are asked for, never guessed", async () => {
+    const path = file(
+      "two.xlsx",
+      xlsxFile([sheet("Monday"), { name: "Cover", rows: [["Invented"]] }, sheet("Tuesday")]),
+    );
+    const asked = await assay("reconcile", path);
+    expect(asked).toMatchObject({ code: 2, stdout: "" });
+    expect(asked.stderr).toBe(
+      'This workbook has 2 sheets with a table ("Monday", "Tuesday"); say which with --sheet.\n',
+    );
+    expect((await assayJson(path, "--sheet", "Tuesday")).results).toHaveLength(4);
+    expect((await assay("reconcile", path, "--sheet", "Friday")).stderr).toMatch(/no sheet called “Friday”/);
+    expect((await assay("reconcile", file("text.csv", mug), "--sheet", "x")).stderr).toMatch(/is no workbook/);
   });
 });

@@ -71,9 +71,30 @@ describe("verifying", () => {
     const { entries, texts } = chain();
     entries[2] = { ...entries[2]!, kind: "update" };
     expect(verify(entries, texts).map((f) => [f.code, f.seq, f.field])).toEqual([
-      ["entry-fields-changed", 3, "hash"],
+      ["entry-fields-changed", 3, "kind"],
       ["snapshot-tells-otherwise", 3, "kind"],
     ]);
+  });
+  it.each([
+    ["seq", 7],
+    ["slug", "rattlf"],
+    ["revision", 3],
+    ["kind", "correction"],
+    ["publishedAt", "2026-11-27T10:00:01Z"],
+    ["snapshotSha256", "0".repeat(64)],
+    ["previousHash", "1".repeat(64)],
+  ] as const)("names the member: %s", (field, value) => {
+    const { entries, texts } = chain();
+    const was = String(entries[3]![field]);
+    const faults = verify(entries.with(3, { ...entries[3]!, [field]: value } as LogEntry), texts);
+    expect(faults.find((f) => f.code === "entry-fields-changed")).toMatchObject({ seq: 4, field, expected: was });
+  });
+  it("looks only at the texts it is asked to", () => {
+    const { entries, texts } = chain();
+    const only = (seq: number) =>
+      verifyLog({ entries, snapshot: (n) => (n === 2 ? texts[1] : undefined), looksAt: (n) => n === seq }, sha256);
+    expect(only(2)).toEqual([]);
+    expect(only(3)).toMatchObject([{ code: "snapshot-missing", seq: 3 }]);
   });
   it("tells a changed hash from a changed member", () => {
     const { entries, texts } = chain();
