@@ -146,6 +146,25 @@ export const snapshotPhoto = z.object({
   width: z.number(),
   height: z.number(),
   sha256: z.string(),
+  /** The same picture at other widths, narrowest first, the widest with them; absent before there were several. */
+  sizes: z.array(z.object({ key: z.string(), width: z.number(), height: z.number(), sha256: z.string() })).optional(),
+  /** A known length marked on it: ends as shares of width and height from the top left, and the length. */
+  scale: z
+    .object({ x1: z.number(), y1: z.number(), x2: z.number(), y2: z.number(), lengthMm: z.number() })
+    .nullable()
+    .optional(),
+  /** Spots marked on it, in their order: part by id, place as shares of width and height, window that shot there. */
+  spots: z
+    .array(
+      z.object({
+        spot: z.string(),
+        part: z.string(),
+        x: z.number(),
+        y: z.number(),
+        windowMm: z.number().nullable(),
+      }),
+    )
+    .optional(),
 });
 
 export const snapshotSchema = z.object({
