@@ -14,14 +14,13 @@ import type { Outcome } from "../lib/quantity/problem.ts";
 import { answerQuestions } from "../lib/readings/answer-questions.ts";
 import { proposeMapping } from "../lib/readings/propose-mapping.ts";
 import { batchTable } from "../lib/store/batch-table.ts";
-import { saveCheckStandard } from "../lib/store/check-standards.ts";
 import { type Database, openDatabase } from "../lib/store/database.ts";
 import { itemDraft } from "../lib/store/item-draft.ts";
 import { listPeople } from "../lib/store/people.ts";
 import { saveRegistry } from "../lib/store/publications.ts";
 import { noTies } from "../lib/wording/review.ts";
 import { addPhotoWorkflow } from "../lib/workflows/add-photo.ts";
-import { listReadings, markCheckReadings, type StoredReading } from "../lib/store/readings.ts";
+import { listReadings, type StoredReading } from "../lib/store/readings.ts";
 import { workingItem } from "../lib/store/working-item.ts";
 import { problemSentence } from "../lib/wording/problems.ts";
 import { assignReadingsWorkflow } from "../lib/workflows/assign-readings.ts";
@@ -31,7 +30,9 @@ import { importReadingsWorkflow } from "../lib/workflows/import-readings.ts";
 import { publishItemWorkflow } from "../lib/workflows/publish-item.ts";
 import { receiveFileWorkflow } from "../lib/workflows/receive-file.ts";
 import { reviewItemWorkflow, submitItemWorkflow } from "../lib/workflows/review-item.ts";
+import { saveCheckStandardWorkflow } from "../lib/workflows/save-check-standard.ts";
 import { saveInstrumentWorkflow } from "../lib/workflows/save-instrument.ts";
+import { saveSessionWorkflow } from "../lib/workflows/save-session.ts";
 import { setReadingAsideWorkflow } from "../lib/workflows/set-reading-aside.ts";
 import { scenario } from "../sample-data/scenario.ts";
 import type { PersonKey, ScenarioFile, ScenarioItem } from "../sample-data/scenario-types.ts";
@@ -108,10 +109,11 @@ async function loadAll(loading: Loading, dataDir: string): Promise<void> {
     };
     instrumentIds.set(i.key, must(await saveInstrumentWorkflow(loading.as("tester"), fields), `adding ${i.name}`).id);
   }
+  await registerStandards(loading);
+  await openSessions(loading, instrumentIds);
   const batches = new Map<string, string>();
   for (const file of scenario.files.filter((f) => f.load))
     batches.set(file.name, await loadFile(loading, file, instrumentIds.get(file.instrument) ?? null));
-  await markStandards(loading, batches);
   const items = [...scenario.items].sort((a, b) => (a.stateAt ?? "9").localeCompare(b.stateAt ?? "9"));
   for (const item of items) await loadItem(loading, item, batches, dataDir);
 }
@@ -137,27 +139,37 @@ async function loadFile({ as, db }: Loading, file: ScenarioFile, instrumentId: s
 const readingsOf = (db: Database, batchId: string | undefined, sample: string): Promise<StoredReading[]> =>
   batchId === undefined ? Promise.resolve([]) : listReadings(db, { batchId, sample }, 10_000);
 
-async function markStandards({ db }: Loading, batches: Map<string, string>): Promise<void> {
-  for (const standard of scenario.standards) {
+async function registerStandards({ as }: Loading): Promise<void> {
+  for (const { name, matrix, material, unit, certificate, expires, ...standard } of scenario.standards) {
     const certified = Object.fromEntries(
-      standard.certified.map((c) => [c.element, { value: c.value, U: c.U, k: c.k, unit: standard.unit }]),
+      standard.certified.map(({ element, value, U, k }) => [
+        element,
+        value === null ? { value, below: U, U: null, k, unit } : { value, below: null, U, k, unit },
+      ]),
     );
-    const id = await saveCheckStandard(db, {
-      name: standard.name,
-      matrix: standard.matrix,
-      certified: JSON.stringify(certified),
-      certificate: standard.certificate,
-      expiresOn: standard.expires,
-    });
-    for (const { file, sample } of standard.readings) {
-      const readings = await readingsOf(db, batches.get(file), sample);
-      if (readings.length > 0)
-        await markCheckReadings(
-          db,
-          readings.map((r) => r.id),
-          id,
-        );
-    }
+    const otherNames = [...new Set(standard.readings.map((r) => r.sample))];
+    must(
+      await saveCheckStandardWorkflow(as("tester"), {
+        ...{ name, matrix, material, certified, certificate, expiresOn: expires, otherNames },
+        modes: standard.modes,
+      }),
+      `registering ${name}`,
+    );
+  }
+}
+
+/** The sittings, so that the readings of the files find theirs when they are loaded. */
+async function openSessions({ as }: Loading, instrumentIds: Map<string, string>): Promise<void> {
+  for (const { key, instrument, operator, place, timeZone, start, end, conditions, corrections } of scenario.sessions) {
+    const person = as(operator).person;
+    must(
+      await saveSessionWorkflow(as("tester"), {
+        instrumentId: instrumentIds.get(instrument) ?? "",
+        operatorId: person?.id ?? null,
+        ...{ place, timeZone, conditions, corrections, startedAt: start, endedAt: end, trained: true },
+      }),
+      `opening the sitting ${key}`,
+    );
   }
 }
 

@@ -228,6 +228,7 @@ export const sessions: ScenarioSession[] = [
     start: "2026-09-12T09:40:00+02:00",
     end: "2026-09-12T11:20:00+02:00",
     conditions: "21 °C, dry. Bench stand with shield.",
+    corrections: [],
   },
   {
     key: "a-september-19",
@@ -239,6 +240,7 @@ export const sessions: ScenarioSession[] = [
     start: "2026-09-19T10:00:00+02:00",
     end: "2026-09-19T12:00:00+02:00",
     conditions: "20 °C. Battery changed during the sitting, after the zinc star.",
+    corrections: [],
   },
   {
     key: "b-october-3",
@@ -250,6 +252,7 @@ export const sessions: ScenarioSession[] = [
     start: "2026-10-03T09:10:00+02:00",
     end: "2026-10-03T11:40:00+02:00",
     conditions: "19 °C. Window film found torn at the check in the middle, replaced, check repeated.",
+    corrections: [],
   },
   {
     key: "c-october-17",
@@ -261,6 +264,7 @@ export const sessions: ScenarioSession[] = [
     start: "2026-10-17T13:30:00+02:00",
     end: "2026-10-17T15:20:00+02:00",
     conditions: "20 °C, damp day.",
+    corrections: [],
   },
   {
     key: "c-october-24",
@@ -272,6 +276,7 @@ export const sessions: ScenarioSession[] = [
     start: "2026-10-24T10:15:00+02:00",
     end: "2026-10-24T11:10:00+02:00",
     conditions: "18 °C. Film mode only.",
+    corrections: [],
   },
   {
     key: "b-november-7",
@@ -283,6 +288,7 @@ export const sessions: ScenarioSession[] = [
     start: "2026-11-07T14:00:00+01:00",
     end: "2026-11-07T15:00:00+01:00",
     conditions: "17 °C, heating off.",
+    corrections: [],
   },
 ];
 

@@ -1,5 +1,6 @@
 import type { AgeGroup, ItemCategory, Material } from "../lib/quantity/item-words.ts";
 import type { QuantityKind } from "../lib/quantity/kinds.ts";
+import type { Unit } from "../lib/quantity/units.ts";
 
 /** Shapes of the invented scenario. Plain data: no class, no function, nothing computed. Dates are ISO days. */
 
@@ -76,6 +77,8 @@ export type ScenarioSession = {
   start: string; // ISO with offset
   end: string;
   conditions: string;
+  /** Elements whose recovery the tester asks to correct for. */
+  corrections: string[];
 };
 
 export type SampleReadings = { file: FileName; sample: string; spots: string[] };
@@ -136,8 +139,10 @@ export type ScenarioStandard = {
   name: string;
   matrix: string;
   material: Material;
+  /** Modes it is meant for. */
+  modes: string[];
   quantity: QuantityKind;
-  unit: string;
+  unit: Unit;
   /** Certified value with its expanded uncertainty U = k·u; value null: certified as below `U`. */
   certified: { element: string; value: number | null; U: number; k: 2 }[];
   certificate: string;

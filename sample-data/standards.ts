@@ -7,6 +7,7 @@ export const standards: ScenarioStandard[] = [
     name: "Slate blank",
     matrix: "fused silica disc, 40 mm, 6 mm thick",
     material: "glass",
+    modes: ["glass and glaze"],
     quantity: "bulk-mass-fraction",
     unit: "mg/kg",
     certified: [
@@ -27,6 +28,7 @@ export const standards: ScenarioStandard[] = [
     name: "Rowan tile",
     matrix: "glazed tile, leaded glaze 0.4 mm over white body",
     material: "glaze",
+    modes: ["glass and glaze"],
     quantity: "bulk-mass-fraction",
     unit: "mg/kg",
     certified: [
@@ -46,6 +48,7 @@ export const standards: ScenarioStandard[] = [
     name: "Amber disc",
     matrix: "polyethylene disc, 40 mm, 13 mm thick",
     material: "other-plastic",
+    modes: ["plastic and wood", "Kunststoff", "plastique et bois"],
     quantity: "bulk-mass-fraction",
     unit: "mg/kg",
     certified: [
@@ -68,6 +71,7 @@ export const standards: ScenarioStandard[] = [
     name: "Copper linden bar",
     matrix: "cast leaded brass bar, 30 × 30 × 12 mm",
     material: "brass",
+    modes: ["Metall"],
     quantity: "bulk-mass-fraction",
     unit: "mg/kg",
     certified: [
@@ -84,6 +88,7 @@ export const standards: ScenarioStandard[] = [
     name: "Fern film",
     matrix: "single paint film on polyester sheet, 0.06 mm",
     material: "paint",
+    modes: ["film"],
     quantity: "coating-areal",
     unit: "mg/cm²",
     certified: [

@@ -16,6 +16,7 @@ export type StoredReading = Omit<Reading, "spot" | "takenOn"> & {
   spotId: string | null;
   componentId: string | null;
   checkStandardId: string | null;
+  sessionId: string | null;
   setAside: { reason: string; at: string } | null;
   instrumentId: string | null;
 };
@@ -75,6 +76,7 @@ function readingOf(row: Row, results: ElementResult[]): StoredReading {
     spotId: row.spotId,
     spot: row.spot?.label ?? null,
     checkStandardId: row.checkReading?.checkStandardId ?? null,
+    sessionId: row.sessionId,
     setAside:
       row.asideReason === null ? null : { reason: row.asideReason, at: (row.asideAt ?? new Date(0)).toISOString() },
   };
@@ -86,6 +88,10 @@ export type ReadingFilter = {
   unassigned?: boolean;
   componentId?: string;
   text?: string;
+  sessionId?: string;
+  /** Readings of check standards only: of this one, or of any. */
+  checkStandardId?: string;
+  check?: true;
 };
 
 function whereOf(filter: ReadingFilter): object {
@@ -93,6 +99,9 @@ function whereOf(filter: ReadingFilter): object {
     ...(filter.batchId ? { batchId: filter.batchId } : {}),
     ...(filter.sample !== undefined ? { sample: filter.sample } : {}),
     ...(filter.componentId ? { componentId: filter.componentId } : {}),
+    ...(filter.sessionId ? { sessionId: filter.sessionId } : {}),
+    ...(filter.checkStandardId ? { checkReading: { checkStandardId: filter.checkStandardId } } : {}),
+    ...(filter.check ? { checkReading: { isNot: null } } : {}),
     ...(filter.unassigned ? { componentId: null, checkReading: null, asideReason: null } : {}),
     ...(filter.text
       ? { OR: ["sample", "note", "number", "spotText"].map((c) => ({ [c]: { contains: filter.text } })) }
@@ -177,14 +186,4 @@ export async function setReadingAside(
     where: { id: { in: ids } },
     data: { asideReason: aside?.reason ?? null, asideById: aside?.byId ?? null, asideAt: aside?.at ?? null },
   });
-}
-
-export async function markCheckReadings(tx: Db, ids: string[], checkStandardId: string): Promise<void> {
-  for (const readingId of ids)
-    await tx.checkReading.upsert({
-      where: { readingId },
-      create: { readingId, checkStandardId },
-      update: { checkStandardId },
-    });
-  await tx.reading.updateMany({ where: { id: { in: ids } }, data: { componentId: null, spotId: null } });
 }

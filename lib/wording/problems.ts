@@ -7,6 +7,7 @@ import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./pr
 import { photoProblems } from "./photo-problems.ts";
 import { publicationProblems } from "./publication-problems.ts";
 import { readingProblems } from "./reading-problems.ts";
+import { sessionProblems } from "./session-problems.ts";
 import { typedProblems } from "./typed-words.ts";
 import { workflowProblems } from "./workflow-problems.ts";
 
@@ -22,6 +23,7 @@ const formProblems: ProblemWords = {
 export const problemWords: ProblemWords = {
   ...readingProblems,
   ...workflowProblems,
+  ...sessionProblems,
   ...publicationProblems,
   ...accessProblems,
   ...photoProblems,

@@ -35,6 +35,9 @@ export async function assignReadingsWorkflow(
         found: `${readingIds.length - readings.length}`,
         allowed: "readings of an import in force",
       });
+    const check = readings.find((r) => r.checkStandardId !== null);
+    if (check && componentId !== null)
+      return refused({ code: "is-check-reading", found: check.number ?? `row ${check.row}` });
     const before = await assignmentsOf(tx, readingIds);
     const spotIds = new Map<string, string>();
     const after: Assignment[] = [];

@@ -1,4 +1,5 @@
 import { requirePermission } from "../access/require-permission.ts";
+import { namedStandard } from "../consistency/check-standard.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { answerQuestions } from "../readings/answer-questions.ts";
@@ -6,10 +7,11 @@ import { mappingFaults } from "../readings/column-index.ts";
 import { type Mapping, mappingSchema } from "../readings/mapping.ts";
 import { settleAndAsk } from "../readings/open-questions.ts";
 import { asProblem, type ReadRows, readRowsInChunks } from "../readings/read-rows.ts";
-import type { RowAccount } from "../readings/reading.ts";
+import type { Reading, RowAccount } from "../readings/reading.ts";
 import { isIdentified } from "../readings/reading-fingerprint.ts";
 import { headerFingerprint, type Table } from "../readings/table.ts";
 import { batchTable } from "../store/batch-table.ts";
+import { listCheckStandards, markCheckReadings } from "../store/check-standards.ts";
 import { type Db, inTransaction } from "../store/database.ts";
 import {
   type Batch,
@@ -22,14 +24,16 @@ import {
 } from "../store/imports.ts";
 import { findInstrument, type Instrument, saveInstrument } from "../store/instruments.ts";
 import { packReading, resultPacker } from "../store/reading-results.ts";
+import { joinReadings } from "../store/sessions.ts";
 
 export type ImportProgress = { step: "reading" | "writing"; done: number; total: number };
-export type ImportDone = { batchId: string; account: RowAccount; readings: number; repeated: number };
+export type ImportDone = { batchId: string; account: RowAccount; readings: number; repeated: number; checks: number };
 
 /**
  * Reads every row of a waiting file by its mapping and writes the readings, the rows set aside and the account of rows.
  * One transaction: the import happens whole or not at all. A reading that stands in another file already is kept, but
- * set aside with where it stands.
+ * set aside with where it stands. Readings of a check standard are known by its names and belong to it, never to an item;
+ * every reading joins the session of its instrument and time, where there is one.
  *
  * Refused: no such import, one already loaded, an open question about the file (`ask-…`), a column that is missing.
  */
@@ -102,7 +106,7 @@ async function write(
   if ((await findBatch(tx, batch.id))?.state !== "uploaded")
     return refused({ code: "already-imported", where: { file: batch.fileName } });
   const packer = resultPacker();
-  const prepared = rows.readings.map((reading) => packReading(reading, packer.pack));
+  const prepared = rows.readings.map((reading) => packReading(coveredByMode(reading, instrument), packer.pack));
   const identified = prepared.filter((_, i) => isIdentified(rows.readings[i]!));
   const known = await knownFingerprints(
     tx,
@@ -123,6 +127,8 @@ async function write(
     account: rows.account,
     at,
   });
+  const checks = await recogniseChecks(tx, prepared);
+  await joinReadings(tx, { batchId: batch.id });
   const k = commonCoverage(rows.mapping);
   // Asked once for each instrument: what was answered here is the instrument's from now on.
   if (instrument && instrument.errorK === null && k !== null)
@@ -130,7 +136,27 @@ async function write(
   if (batch.source === "file")
     await rememberMapping(tx, headerFingerprint(table), JSON.stringify(rows.mapping), instrument?.id ?? null);
   const repeated = identified.filter((r) => r.asideReason !== null).length;
-  return done({ batchId: batch.id, account: rows.account, readings: prepared.length, repeated });
+  return done({ batchId: batch.id, account: rows.account, readings: prepared.length, repeated, checks });
+}
+
+/** What the instrument's record says of a mode holds for the readings taken in it. */
+function coveredByMode(reading: Reading, instrument: Instrument | null): Reading {
+  const k = reading.mode === null ? undefined : instrument?.errorKByMode[reading.mode];
+  if (!k) return reading;
+  return { ...reading, results: reading.results.map((r) => (r.error === null ? r : { ...r, k })) };
+}
+
+/** Marks what the file itself calls by the name of a check standard in use. */
+async function recogniseChecks(tx: Db, readings: { id: string; sample: string | null }[]): Promise<number> {
+  const inUse = (await listCheckStandards(tx)).filter((standard) => standard.retiredAt === null);
+  const named = new Map([...new Set(readings.map((r) => r.sample))].map((s) => [s, namedStandard(s, inUse)]));
+  let marked = 0;
+  for (const { id } of inUse) {
+    const own = readings.filter((r) => named.get(r.sample) === id).map((r) => r.id);
+    if (own.length > 0) await markCheckReadings(tx, own, id);
+    marked += own.length;
+  }
+  return marked;
 }
 
 /** What every error figure of the mapping covers, where they all cover the same. */
