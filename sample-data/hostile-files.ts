@@ -1,3 +1,5 @@
+import { odsFile, xlsxFile } from "./workbook-files.ts";
+
 /**
  * Files that nobody should have to meet, invented; each must be answered with a clear sentence or read with every row
  * accounted for. Written by make-files.ts into files/hostile/.
@@ -10,6 +12,17 @@ const row = (n: number, part: string, value: string, error = "4.0"): string =>
   `${n},2026-09-12 09:4${n % 10}:00,${part},a,${value},${error}`;
 const rows = [row(1, "plate", "112.0"), row(2, "plate", "108.5"), row(3, "cup", "<9.1", "")];
 const table = (...lines: string[]): string => `${[head, ...lines].join("\n")}\n`;
+
+const shots = {
+  name: "Readings",
+  rows: [
+    ["Part", "Pb (ppm)", "Pb error (1σ)"],
+    ["plate", 112, 4],
+  ],
+};
+const overAll = {
+  xml: '<table:table-cell table:number-columns-repeated="16384" office:value-type="float" office:value="1"><text:p>1</text:p></table:table-cell>',
+};
 
 export const hostileFiles: HostileFile[] = [
   { name: "empty.csv", bytes: utf8(""), about: "no byte at all" },
@@ -105,5 +118,33 @@ export const hostileFiles: HostileFile[] = [
     name: "picture-renamed.csv",
     bytes: Buffer.from("89504e470d0a1a0a0000000d4948445200000001000000010806000000", "hex"),
     about: "the beginning of a PNG picture under another name",
+  },
+  {
+    name: "locked.ods",
+    bytes: odsFile([shots], { manifest: '<manifest:encryption-data manifest:checksum="invented"/>' }),
+    about: "a workbook locked with a password",
+  },
+  { name: "broken.xlsx", bytes: xlsxFile([shots]).subarray(0, 1200), about: "a workbook cut off in the middle" },
+  {
+    name: "bomb.xlsx",
+    bytes: xlsxFile([shots], {
+      more: Array.from({ length: 11 }, (_, n) => ({ name: `xl/media/${n}.bin`, data: new Uint8Array(10_000_000) })),
+    }),
+    about: "a small workbook that unpacks to 110 MB",
+  },
+  {
+    name: "bomb-that-lies.xlsx",
+    bytes: xlsxFile([shots], { more: [{ name: "xl/media/0.bin", data: new Uint8Array(10_000_000), claim: 100 }] }),
+    about: "a workbook with a part that says it is smaller than it is",
+  },
+  {
+    name: "one-cell-repeated.ods",
+    bytes: odsFile([{ name: "Readings", rows: [...shots.rows, ...Array.from({ length: 200 }, () => [overAll])] }]),
+    about: "a few bytes that repeat one cell over a whole sheet",
+  },
+  {
+    name: "formula-never-worked-out.xlsx",
+    bytes: xlsxFile([{ name: "Readings", rows: [...shots.rows, ["cup", { xml: '<c r="REF"><f>1+2</f></c>' }, 4]] }]),
+    about: "a workbook with a formula that no program has worked out yet",
   },
 ];

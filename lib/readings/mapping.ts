@@ -28,6 +28,8 @@ const figure = z.object({
 
 export const mappingSchema = z.object({
   version: z.literal(1),
+  /** Of a workbook: the sheet that the columns are of. Null for a text. */
+  sheet: z.string().nullable().default(null),
   /** wide: a row is a reading, elements side by side. long: a row is one element of a reading. */
   shape: z.enum(["wide", "long"]),
   roles: z.object(

@@ -17,6 +17,11 @@ export const fileProblemCodes = {
   "two-tables": "where.row: line of the second header; found: its texts; allowed: 'line N' of the first",
   "mixed-separators": "where.row: first line divided otherwise; found: its separator's name; allowed: the header's",
   "quote-not-closed": "where.row and found: the line where the quotation mark opens",
+  "spreadsheet-encrypted": "a workbook with a password",
+  "spreadsheet-broken": "a workbook that cannot be unpacked or understood",
+  "spreadsheet-unpacks-too-large": "found: what it unpacks to; allowed: the most (both with unit)",
+  "spreadsheet-too-many-cells": "found: how many cells; allowed: how many are taken",
+  "sheet-unknown": "found: the sheet asked for; allowed: the sheets there are",
   "quote-runs-on": "where.row: where the quoted cell begins; found: lines it spans; allowed: lines it may span",
 } as const;
 

@@ -222,6 +222,7 @@ export function proposeMapping(table: Table): Proposal {
   const mapping: Mapping = {
     ...{
       version: 1,
+      sheet: null,
       shape: long ? "long" : "wide",
       roles: chosen,
       sample,

@@ -135,10 +135,19 @@ export function readTable(text: string, options: { delimiter?: Delimiter } = {})
   const lines = lineNumbers(records);
   const quotes = quoteProblem(records, lines, unclosed);
   if (quotes) return refused(quotes);
-  const found = findHeader(
-    records.slice(0, 200),
-    options.delimiter || records.every((cells) => cells.length === 1) ? 1 : 2,
-  );
+  return tableOfRecords({ records, lines, malformed }, delimiter, options.delimiter !== undefined);
+}
+
+/**
+ * Records of cells → table, as `readTable` does once a text is divided; a spreadsheet's rows come in here. `lines` are the numbers by
+ * which a person finds each record. `oneColumn`: a header of one name is one.
+ */
+export function tableOfRecords(
+  { records, lines, malformed }: { records: string[][]; lines: number[]; malformed: ReadonlySet<number> },
+  delimiter: Delimiter,
+  oneColumn = false,
+): Outcome<Table> {
+  const found = findHeader(records.slice(0, 200), oneColumn || records.every((cells) => cells.length === 1) ? 1 : 2);
   if (!found) return refused({ code: "header-not-found" });
 
   const header = records[found.index]!;

@@ -31,7 +31,17 @@ export const readingProblems: Record<ReadingProblemCode, (problem: Problem) => s
   "file-too-large": (p) =>
     `This file is ${p.found ?? "too large"}; the largest we take is ${p.allowed ?? "smaller"}. Split it into smaller files, each with the header.`,
   "file-not-text": (p) =>
-    `This is ${p.found ?? "no text file"}, whatever its name says. Save the readings as text with separators (CSV) and choose that file.`,
+    `This is ${p.found ?? "no text file"}, whatever its name says. Save the readings as text with separators (CSV) or as a workbook (XLSX or ODS) and choose that file.`,
+  "spreadsheet-encrypted": () =>
+    "This workbook is locked with a password. Save a copy without one, or save the sheet as CSV, and choose that file.",
+  "spreadsheet-broken": () =>
+    "This workbook is damaged and cannot be read. Open it in a spreadsheet, save it again as XLSX, ODS or CSV, and choose that file.",
+  "spreadsheet-unpacks-too-large": (p) =>
+    `This workbook unpacks to ${p.found ?? "too much"}; the most we take is ${p.allowed ?? "less"}. Take pictures and other sheets out, or save the sheet with the readings as CSV.`,
+  "spreadsheet-too-many-cells": (p) =>
+    `This workbook has ${p.found ?? "too many"} cells; the most we take is ${p.allowed ?? "fewer"}. Save the sheet with the readings as CSV, or delete what is not readings.`,
+  "sheet-unknown": (p) =>
+    `This workbook has no sheet called ${quoted(p.found)}. Its sheets are: ${p.allowed ?? "none"}.`,
   "encoding-unknown": () =>
     "The characters of this file cannot be read. Save it as CSV in UTF-8, UTF-16 or Windows-1252.",
   "nul-bytes": (p) =>

@@ -49,7 +49,7 @@ export async function importReadingsWorkflow(
   if (!batch) return refused({ code: "unknown-import", found: input.batchId });
   if (batch.state !== "uploaded")
     return refused({ code: "already-imported", where: { file: batch.fileName }, found: batch.state });
-  const table = await batchTable(db, batch);
+  const table = await batchTable(db, batch, input.mapping.sheet);
   if (!table.ok) return table;
   const instrument = input.instrumentId ? await findInstrument(db, { id: input.instrumentId }) : null;
   const settled = settle(table.value, mappingSchema.parse(input.mapping), instrument);

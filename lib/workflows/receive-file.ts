@@ -2,8 +2,7 @@ import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { sha256 } from "../platform/sha256.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
-import { decodeBytes } from "../readings/decode-bytes.ts";
-import { readTable } from "../readings/read-table.ts";
+import { openFile } from "../readings/open-file.ts";
 import { inTransaction } from "../store/database.ts";
 import { type Batch, batchOfFile, createBatch, keepRawFile } from "../store/imports.ts";
 
@@ -26,9 +25,8 @@ export async function receiveFileWorkflow(
   const digest = sha256(file.bytes);
   const known = await batchOfFile(context.db, digest);
   if (known) return done({ batch: known, known: true });
-  const decoded = decodeBytes(file.bytes, { maxBytes: largestFile });
-  const table = decoded.ok ? readTable(decoded.value.text) : decoded;
-  if (!table.ok) return refused(...table.problems.map((p) => ({ ...p, where: { ...p.where, ...where } })));
+  const opened = await openFile(file.bytes, { maxBytes: largestFile });
+  if (!opened.ok) return refused(...opened.problems.map((p) => ({ ...p, where: { ...p.where, ...where } })));
   return inTransaction(context.db, async (tx) => {
     const rawFileId = await keepRawFile(tx, { name: file.name, bytes: file.bytes, sha256: digest });
     const source = file.source ?? "file";

@@ -2,12 +2,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Problem } from "@/lib/quantity/problem.ts";
 import { answerQuestions } from "@/lib/readings/answer-questions.ts";
-import { decodeBytes } from "@/lib/readings/decode-bytes.ts";
+import { openFile } from "@/lib/readings/open-file.ts";
 import { settleAndAsk } from "@/lib/readings/open-questions.ts";
 import { fileProblemCodes, mappingProblemCodes, questionCodes, rowProblemNotes } from "@/lib/readings/problem-codes.ts";
 import { proposeMapping } from "@/lib/readings/propose-mapping.ts";
 import { readRows } from "@/lib/readings/read-rows.ts";
-import { readTable } from "@/lib/readings/read-table.ts";
 import { rowProblemCodes } from "@/lib/readings/row-problem.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { readingProblems } from "@/lib/wording/reading-problems.ts";
@@ -42,16 +41,15 @@ describe("problem codes", () => {
 });
 
 /** The first thing a person is told about a hostile file: refused, or the rows set aside. */
-function told(bytes: Uint8Array): string[] {
+async function told(bytes: Uint8Array): Promise<string[]> {
+  const opened = await openFile(bytes);
   const outcome = ((): { problems: Problem[] } => {
-    const decoded = decodeBytes(bytes);
-    if (!decoded.ok) return decoded;
-    const table = readTable(decoded.value.text);
-    if (!table.ok) return table;
-    const { mapping } = settleAndAsk(table.value, proposeMapping(table.value).mapping);
+    if (!opened.ok) return opened;
+    const { table } = opened.value;
+    const { mapping } = settleAndAsk(table, proposeMapping(table).mapping);
     const answered = answerQuestions(mapping, { ...usual, k: 1 });
     if (!answered.ok) return answered;
-    const read = readRows(table.value, answered.value, { now });
+    const read = readRows(table, answered.value, { now });
     if (!read.ok) return read;
     return {
       problems: read.value.setAside.flatMap((row) =>
@@ -68,23 +66,23 @@ function told(bytes: Uint8Array): string[] {
 }
 
 describe("each hostile file has a clear answer", () => {
-  it.each(hostileFiles.filter((file) => file.name !== "utf16-without-mark.csv"))("$name: $about", ({ bytes }) => {
-    const sentences = told(bytes);
+  it.each(hostileFiles.filter((file) => file.name !== "utf16-without-mark.csv"))("$name: $about", async ({ bytes }) => {
+    const sentences = await told(bytes);
     expect(sentences.length).toBeGreaterThan(0);
     for (const sentence of sentences) expect(sentence).toMatch(/[.]$/);
   });
-  it("in words, for some", () => {
-    const first = (name: string) => told(hostileFiles.find((file) => file.name === name)!.bytes)[0];
-    expect(first("picture-renamed.csv")).toBe(
-      "This is a PNG image, whatever its name says. Save the readings as text with separators (CSV) and choose that file.",
+  it("in words, for some", async () => {
+    const first = async (name: string) => (await told(hostileFiles.find((file) => file.name === name)!.bytes))[0];
+    expect(await first("picture-renamed.csv")).toBe(
+      "This is a PNG image, whatever its name says. Save the readings as text with separators (CSV) or as a workbook (XLSX or ODS) and choose that file.",
     );
-    expect(first("two-tables.csv")).toBe(
+    expect(await first("two-tables.csv")).toBe(
       "A second table with other columns begins on line 6 (Name, Street, Town); the first has its header on line 1. Put each table into a file of its own.",
     );
-    expect(first("year-1900.csv")).toBe(
+    expect(await first("year-1900.csv")).toBe(
       "In row 2, column “Clock”: the date “1900-01-01 00:00:00” is before 1990, when there were no such analysers: the instrument's clock was not set. Correct it, or empty the cell.",
     );
-    expect(first("one-unit-missing.csv")).toBe(
+    expect(await first("one-unit-missing.csv")).toBe(
       "In row 2, column “Cd”: the file gives no unit for figures such as “55.0”. Say which it is: ppm, mg/kg, %, µg/cm² or mg/cm².",
     );
   });

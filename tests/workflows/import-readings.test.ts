@@ -1,10 +1,14 @@
 import { expect, it } from "vitest";
+import { answerQuestions } from "@/lib/readings/answer-questions.ts";
+import { proposeMapping } from "@/lib/readings/propose-mapping.ts";
+import { batchFile } from "@/lib/store/batch-table.ts";
 import { asideRows, findBatch, rawBytes, readColumns } from "@/lib/store/imports.ts";
-import { listReadings } from "@/lib/store/readings.ts";
+import { countReadings, listReadings } from "@/lib/store/readings.ts";
 import { importReadingsWorkflow } from "@/lib/workflows/import-readings.ts";
 import { mendRowWorkflow } from "@/lib/workflows/mend-row.ts";
 import { receiveFileWorkflow } from "@/lib/workflows/receive-file.ts";
 import { redoImportWorkflow, undoImportWorkflow } from "@/lib/workflows/undo-import.ts";
+import { xlsxFile } from "@/sample-data/workbook-files.ts";
 import { must } from "../support/bench-item.ts";
 import { bytesOf, imported, received, smallFile } from "../support/small-file.ts";
 import { contextAs } from "../support/test-context.ts";
@@ -127,4 +131,34 @@ it("a file over 50 MB is refused with both sizes, and nothing is kept", async ()
     problems: [{ code: "too-large", found: "60.0 MB", allowed: "50.0 MB", where: { file: "big.csv" } }],
   });
   expect(await context.db.rawFile.count()).toBe(0);
+});
+
+it("a workbook: the sheet chosen is the one loaded, read again for a row to mend, and its rows are the sheet's own", async () => {
+  const context = await contextAs("tester");
+  const sheet = (name: string, value: string) => ({
+    name,
+    rows: [
+      ["Made for the tests"],
+      ["No", "Sample", "Pb (ppm)", "Pb err"],
+      [1, "mug", value, 2],
+      [2, "mug", "twelve", 2],
+    ],
+  });
+  const bytes = xlsxFile([sheet("Monday", "12.50"), sheet("Tuesday", "99.0")]);
+  const { batch } = must(await receiveFileWorkflow(context, { name: "week.xlsx", bytes }));
+  const opened = must(await batchFile(context.db, batch, "Tuesday"));
+  const said = answerQuestions(proposeMapping(opened.table).mapping, {
+    k: 2,
+    quantity: "bulk-mass-fraction",
+    timeZone: "UTC",
+  });
+  const mapping = { ...must(said), sheet: opened.sheet };
+  must(await importReadingsWorkflow(context, { batchId: batch.id, mapping, instrumentId: null }));
+  const [reading] = await listReadings(context.db, { batchId: batch.id });
+  expect(reading).toMatchObject({ row: 3, results: [{ value: { text: "99.0" } }] });
+  expect(Buffer.from(await rawBytes(context.db, batch.rawFileId))).toEqual(Buffer.from(bytes));
+  const [aside] = await asideRows(context.db, batch.id);
+  expect(aside).toMatchObject({ row: 4, cells: ["2", "mug", "twelve", "2"] });
+  must(await mendRowWorkflow(context, { batchId: batch.id, rowId: aside?.id ?? "", cells: ["2", "mug", "12", "2"] }));
+  expect(await countReadings(context.db, { batchId: batch.id })).toBe(2);
 });

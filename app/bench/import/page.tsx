@@ -20,8 +20,8 @@ export default async function ImportPage({ searchParams }: { searchParams: Promi
       <FileDrop
         action={`${paths.benchImport()}/upload`}
         label="The analyser’s file"
-        hint="Text with columns: CSV, TSV or semicolons, up to 50 MB each. Drop one or several here, or choose them."
-        accept=".csv,.tsv,.txt,.dat,text/*"
+        hint="Text with columns (CSV, TSV, semicolons) up to 50 MB each, or a workbook (XLSX, ODS). Drop one or several here, or choose them."
+        accept=".csv,.tsv,.txt,.dat,.xlsx,.ods,text/*"
         submit="Read the file"
         nextText="Say what its columns are"
         problem={problem?.slice(0, 1000)}

@@ -7,6 +7,7 @@ import type { Question } from "@/lib/readings/open-questions.ts";
 import { unitWords } from "@/lib/readings/unit-words.ts";
 import type { Batch } from "@/lib/store/imports.ts";
 import { answerLabels, noticeWords, questionWords, useLabels } from "@/lib/wording/mapping-words.ts";
+import { sheetNoteSentences, sheetWords } from "@/lib/wording/spreadsheets.ts";
 import { LoadForm } from "./load-form.tsx";
 import styles from "./mapping-form.module.css";
 import type { MappingView } from "./mapping-view.ts";
@@ -28,6 +29,48 @@ const sourceWords: Record<MappingView["source"], string> = {
   proposed: "This is what the header seems to say. Check it against the cells beside it.",
 };
 
+/** The sheets of a workbook, and how this one was taken where that could be done otherwise. */
+function SheetEntry({ batch, view: { sheet, sheets } }: { batch: Batch; view: MappingView }) {
+  const notes = sheets.find((each) => each.name === sheet)?.notes ?? [];
+  if (sheets.length < 2 && notes.length === 0) return null;
+  return (
+    <Entry title={sheets.length > 1 ? sheetWords.title : `Sheet “${sheet}”`} id="sheet">
+      {sheets.length > 1 ? (
+        <>
+          <p>{sheetWords.hint}</p>
+          <ul>
+            {sheets.map(({ name, hidden, rows, readable }) => (
+              <li key={name}>
+                {name === sheet ? (
+                  <strong aria-current="true">{name}</strong>
+                ) : readable ? (
+                  <a href={`${paths.benchImportBatch(batch.id)}?sheet=${encodeURIComponent(name)}`}>{name}</a>
+                ) : (
+                  name
+                )}
+                :{" "}
+                {[
+                  sheetWords.rows(rows),
+                  ...(hidden ? [sheetWords.hidden] : []),
+                  ...(readable ? [] : [sheetWords.noTable]),
+                  ...(name === sheet ? [sheetWords.current] : []),
+                ].join(", ")}
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {notes.length > 0 ? (
+        <ul>
+          {notes.map(({ what, count }) => (
+            <li key={what}>{sheetNoteSentences[what](count)}</li>
+          ))}
+        </ul>
+      ) : null}
+    </Entry>
+  );
+}
+
 /** What each column is, and what the file does not say. */
 export function MappingForm({
   batch,
@@ -42,7 +85,9 @@ export function MappingForm({
   const dataRows = table.rows.filter((row) => row.kind === "data").length;
   return (
     <LoadForm action={`${paths.benchImportBatch(batch.id)}/load`} problem={problem}>
+      {view.sheet === null ? null : <input type="hidden" name="sheet" value={view.sheet} />}
       <Ledger>
+        <SheetEntry batch={batch} view={view} />
         <Entry
           title="What the file does not say"
           id="questions"

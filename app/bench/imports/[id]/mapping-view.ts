@@ -3,6 +3,7 @@ import { answerQuestions } from "@/lib/readings/answer-questions.ts";
 import { type ColumnUse, usesOf } from "@/lib/readings/column-uses.ts";
 import { gatherEvidence } from "@/lib/readings/gather-evidence.ts";
 import { type Mapping, mappingSchema } from "@/lib/readings/mapping.ts";
+import type { OpenedFile } from "@/lib/readings/open-file.ts";
 import { type Question, settleAndAsk } from "@/lib/readings/open-questions.ts";
 import { proposeMapping } from "@/lib/readings/propose-mapping.ts";
 import { headerFingerprint, type Table } from "@/lib/readings/table.ts";
@@ -13,6 +14,8 @@ import { type Instrument, listInstruments } from "@/lib/store/instruments.ts";
 /** Everything the mapping screen shows of a waiting file. */
 export type MappingView = {
   table: Table;
+  sheet: string | null;
+  sheets: OpenedFile["sheets"];
   mapping: Mapping;
   source: "draft" | "remembered" | "proposed";
   uses: ColumnUse[];
@@ -24,20 +27,22 @@ export type MappingView = {
   instrument: Instrument | null;
 };
 
-export async function mappingView(db: Database, batch: Batch, table: Table): Promise<MappingView> {
+export async function mappingView(db: Database, batch: Batch, file: OpenedFile): Promise<MappingView> {
+  const { table, sheet, sheets } = file;
   const instruments = await listInstruments(db);
   const proposal = proposeMapping(table);
-  const remembered = batch.mapping === null ? await rememberedMapping(db, headerFingerprint(table)) : null;
-  const base = batch.mapping ?? remembered?.mapping;
-  const start = base ? mappingSchema.parse(JSON.parse(base)) : proposal.mapping;
+  const drafted = draftOf(batch, sheet);
+  const remembered = drafted === null ? await rememberedMapping(db, headerFingerprint(table)) : null;
+  const said = drafted ?? (remembered ? mappingSchema.parse(JSON.parse(remembered.mapping)) : proposal.mapping);
+  const start = { ...said, sheet };
   const named = batch.instrumentId ?? remembered?.instrumentId ?? null;
   const instrument = instruments.find((i) => i.id === named) ?? instrumentNamedIn(table, start, instruments);
   const known = answerQuestions(start, answersOfInstrument(instrument, start));
   const { mapping, questions } = settleAndAsk(table, known.ok ? known.value : start);
   return {
-    table,
+    ...{ table, sheet, sheets },
     mapping,
-    source: batch.mapping ? "draft" : remembered ? "remembered" : "proposed",
+    source: drafted ? "draft" : remembered ? "remembered" : "proposed",
     uses: usesOf(table, mapping),
     samples: table.columns.map((_, at) => samplesOf(table, at)),
     questions,
@@ -46,6 +51,12 @@ export async function mappingView(db: Database, batch: Batch, table: Table): Pro
     instruments,
     instrument,
   };
+}
+
+/** What was said so far, where it was said of this very sheet. */
+export function draftOf(batch: Batch, sheet: string | null): Mapping | null {
+  const draft = batch.mapping === null ? null : mappingSchema.parse(JSON.parse(batch.mapping));
+  return draft?.sheet === sheet ? draft : null;
 }
 
 const answersOfInstrument = (instrument: Instrument | null, mapping: Mapping): Answers => ({

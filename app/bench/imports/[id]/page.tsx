@@ -3,7 +3,7 @@ import { notFound } from "next/navigation";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
 import { paths } from "@/lib/platform/paths.ts";
-import { batchTable } from "@/lib/store/batch-table.ts";
+import { batchFile } from "@/lib/store/batch-table.ts";
 import { database } from "@/lib/store/database.ts";
 import { findBatch } from "@/lib/store/imports.ts";
 import { problemSentences } from "@/lib/wording/problems.ts";
@@ -14,15 +14,18 @@ import { mappingView } from "./mapping-view.ts";
 
 export const metadata: Metadata = { title: "A file" };
 
-type Props = { params: Promise<{ id: string }>; searchParams: Promise<{ known?: string; problem?: string }> };
+type Props = {
+  params: Promise<{ id: string }>;
+  searchParams: Promise<{ known?: string; problem?: string; sheet?: string }>;
+};
 
 export default async function ImportBatchPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const { known, problem } = await searchParams;
+  const { known, problem, sheet } = await searchParams;
   const db = database();
   const batch = await findBatch(db, id);
   if (!batch) notFound();
-  const table = await batchTable(db, batch);
+  const opened = await batchFile(db, batch, batch.state === "uploaded" ? sheet : null);
   return (
     <>
       <PageHead kicker="File" title={batch.fileName}>
@@ -35,12 +38,16 @@ export default async function ImportBatchPage({ params, searchParams }: Props) {
       {known ? (
         <Warning>This very file is here already: same bytes, same SHA-256. This is the import it has.</Warning>
       ) : null}
-      {!table.ok ? (
-        problemSentences(table.problems).map((text) => <Warning key={text}>{text}</Warning>)
+      {!opened.ok ? (
+        problemSentences(opened.problems).map((text) => <Warning key={text}>{text}</Warning>)
       ) : batch.state === "uploaded" ? (
-        <MappingForm batch={batch} view={await mappingView(db, batch, table.value)} problem={problem?.slice(0, 2000)} />
+        <MappingForm
+          batch={batch}
+          view={await mappingView(db, batch, opened.value)}
+          problem={problem?.slice(0, 2000)}
+        />
       ) : (
-        <LoadedImport batch={batch} table={table.value} />
+        <LoadedImport batch={batch} table={opened.value.table} />
       )}
     </>
   );

@@ -3,14 +3,14 @@ import { requirePermission } from "@/lib/access/require-permission.ts";
 import { formTextOrNull } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import type { Outcome, Problem } from "@/lib/quantity/problem.ts";
-import { mappingSchema } from "@/lib/readings/mapping.ts";
 import { proposeMapping } from "@/lib/readings/propose-mapping.ts";
-import { batchTable } from "@/lib/store/batch-table.ts";
+import { batchFile } from "@/lib/store/batch-table.ts";
 import { findBatch } from "@/lib/store/imports.ts";
 import { problemSentences } from "@/lib/wording/problems.ts";
 import { type ImportDone, type ImportProgress, importReadingsWorkflow } from "@/lib/workflows/import-readings.ts";
 import { saveMappingWorkflow } from "@/lib/workflows/save-mapping.ts";
 import { mappingOfForm } from "../mapping-form-values.ts";
+import { draftOf } from "../mapping-view.ts";
 
 type Params = { params: Promise<{ id: string }> };
 
@@ -55,11 +55,12 @@ async function load(
   if (!permitted.ok) return permitted;
   const batch = await findBatch(context.db, id);
   if (!batch) return refuse({ code: "unknown-import", found: id });
-  const table = await batchTable(context.db, batch);
-  if (!table.ok) return table;
+  const opened = await batchFile(context.db, batch, formTextOrNull(data, "sheet"));
+  if (!opened.ok) return opened;
+  const { table, sheet } = opened.value;
   const instrumentId = formTextOrNull(data, "instrumentId");
-  const base = batch.mapping ? mappingSchema.parse(JSON.parse(batch.mapping)) : proposeMapping(table.value).mapping;
-  const mapping = mappingOfForm(data, table.value, base);
+  const base = { ...(draftOf(batch, sheet) ?? proposeMapping(table).mapping), sheet };
+  const mapping = mappingOfForm(data, table, base);
   if (!mapping.ok) return mapping;
   const saved = await saveMappingWorkflow(context, { batchId: id, mapping: mapping.value, instrumentId });
   if (!saved.ok || data.get("intent") === "look") return saved;
