@@ -3,6 +3,9 @@ import { createReadStream, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pipeline } from "node:stream/promises";
 import { z } from "zod";
+import { photoFolder } from "../../lib/files/photo-store.ts";
+import { privateFolder } from "../../lib/files/private-files.ts";
+import { unfinishedEnd } from "../../lib/files/write-whole.ts";
 import { signingKeyName } from "../../lib/platform/signing-key.ts";
 import { UsageError } from "./usage-error.ts";
 
@@ -10,7 +13,7 @@ export const manifestName = "backup.json";
 export const databaseName = "registry.db";
 
 /** A file of a backup. Only these places exist, so that no path of a hostile manifest leads out of the folder. */
-const filePath = z.string().regex(/^(?:registry\.db|photos\/[\w-][\w.-]*|keys\/[\w-][\w.-]*)$/);
+const filePath = z.string().regex(/^(?:registry\.db|photos\/[\w-][\w.-]*|originals\/[0-9a-f]{64}|keys\/[\w-][\w.-]*)$/);
 
 const manifestSchema = z.object({
   format: z.literal(1),
@@ -32,10 +35,10 @@ export async function fileDigest(file: string): Promise<string> {
  * whoever holds it can sign in the registry's name, and a registry without it makes a new one, which /log then says.
  */
 export function companionFiles(dataDir: string, { withSigningKey }: { withSigningKey: boolean }): string[] {
-  return ["photos", "keys"].flatMap((folder) => {
+  return [photoFolder, privateFolder, "keys"].flatMap((folder) => {
     try {
       return readdirSync(join(dataDir, folder), { withFileTypes: true })
-        .filter((one) => one.isFile())
+        .filter((one) => one.isFile() && !one.name.endsWith(unfinishedEnd))
         .map((one) => `${folder}/${one.name}`)
         .filter((path) => withSigningKey || path !== `keys/${signingKeyName}`)
         .sort();

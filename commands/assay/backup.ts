@@ -9,8 +9,8 @@ import { UsageError } from "./usage-error.ts";
 const keyOption = "--with-signing-key";
 
 /**
- * `npm run assay -- backup DIR [--with-signing-key]`: the database as it stands at one moment, photos and keys, into a new
- * folder, while the registry may go on working. The key that signs the log comes along only where it is asked for. The database goes first: a photo that it names was on the disk before it.
+ * `npm run assay -- backup DIR [--with-signing-key]`: the database as it stands at one moment, photos with their originals
+ * and keys, into a new folder, while the registry may go on working. The key that signs the log comes along only where it is asked for. The database goes first: a photo that it names was on the disk before it.
  */
 export async function run(args: string[]): Promise<number> {
   const withSigningKey = args.includes(keyOption);

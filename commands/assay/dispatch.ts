@@ -4,6 +4,7 @@ import { UsageError } from "./usage-error.ts";
 const subcommands: Record<string, () => Promise<{ run: (args: string[]) => Promise<number> }>> = {
   reconcile: () => import("./reconcile.ts"),
   "verify-log": () => import("./verify-log.ts"),
+  "verify-files": () => import("./verify-files.ts"),
   export: () => import("./export.ts"),
   backup: () => import("./backup.ts"),
   restore: () => import("./restore.ts"),

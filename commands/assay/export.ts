@@ -68,7 +68,8 @@ async function writeSnapshots(db: Database, last: number, folder: string): Promi
       throw new UsageError(
         `The published text of entry ${seq} is not what the log holds; run npm run assay -- verify-log.`,
       );
-    for (const photo of read.value.photos) photos.set(photo.key, photo.sha256);
+    for (const photo of read.value.photos)
+      for (const { key, sha256: digest } of [photo, ...(photo.sizes ?? [])]) photos.set(key, digest);
     mkdirSync(dirname(join(folder, at)), { recursive: true });
     writeFileSync(join(folder, at), stored.json);
   }

@@ -1,5 +1,6 @@
 import { chmodSync, copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
+import { privateFolder } from "../../lib/files/private-files.ts";
 import { sha256 } from "../../lib/platform/sha256.ts";
 import { verifySignature } from "../../lib/platform/signing-key.ts";
 import { verifyLog } from "../../lib/publication/verify-log.ts";
@@ -61,11 +62,11 @@ function checkDatabase(file: string, manifest: Manifest): void {
   if (fault) throw new UsageError(`The backup's publication log does not hold. ${logFaultSentence(fault)}`);
 }
 
-/** Keys keep their privacy: the folder for its owner only, and each file in it. */
+/** Keys and originals keep their privacy: the folder for its owner only, and each file in it. */
 function copyInto(folder: string, dataDir: string, path: string): void {
-  const isKey = path.startsWith("keys/");
+  const isPrivate = path.startsWith("keys/") || path.startsWith(`${privateFolder}/`);
   const to = join(dataDir, path);
-  mkdirSync(dirname(to), { recursive: true, mode: isKey ? 0o700 : 0o755 });
+  mkdirSync(dirname(to), { recursive: true, mode: isPrivate ? 0o700 : 0o755 });
   copyFileSync(join(folder, path), to);
-  if (isKey) chmodSync(to, 0o600);
+  if (isPrivate) chmodSync(to, 0o600);
 }
