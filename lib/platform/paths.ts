@@ -12,6 +12,11 @@ export const paths = {
   item: (slug: string) => `/items/${q(slug)}`,
   revision: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}`,
   difference: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}/difference`,
+  /** "Please test this"; `query` is what was looked for in vain. */
+  requestTest: (query = "") => `/requests/new${query === "" ? "" : `?q=${q(query)}`}`,
+  request: (id: string) => `/requests/${q(id)}`,
+  requestFeed: (id: string) => `/requests/${q(id)}/feed.xml`,
+  benchRequests: () => "/bench/requests",
   limits: () => "/limits",
   limit: (id: string) => `/limits/${q(id)}`,
   methods: () => "/methods",

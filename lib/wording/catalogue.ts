@@ -35,6 +35,7 @@ export const searchPage = {
     read.map(({ typed, as }) => `No item holds “${typed}”; “${as}” was looked for instead.`).join(" "),
   more: "Material, age, year and order",
   sorts: { best: "Best match first", newest: "Newest first", name: "Name, A to Z" },
+  askForTest: "Ask us to test this one",
   near: "Near, but not the same",
   nearText: "These hold all your words but one. They are other things, and say nothing about yours.",
   wrongCheckDigit: (query: string, { found, expected }: { found: string; expected: string }): string =>

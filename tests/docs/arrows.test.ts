@@ -31,7 +31,7 @@ const allowed: Record<string, string[]> = {
   store: pure.concat("platform", "search"),
   files: pure.concat("platform"),
   access: pure.concat("platform", "store"),
-  workflows: pure.concat("exports", "wording", "store", "files", "access", "platform"),
+  workflows: pure.concat("exports", "wording", "search", "store", "files", "access", "platform"),
 };
 const open = new Set(["lib/platform/paths.ts", "lib/platform/sha256.ts", "lib/access/permissions.ts"]);
 /** Type-only imports that close no circle at run time: what a workflow is handed names the database and the person. */

@@ -72,6 +72,11 @@ function NotTestedHere({ query, near }: { query: string; near: PublishedItem[] }
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
+      {query === "" ? null : (
+        <p>
+          <a href={paths.requestTest(query)}>{searchPage.askForTest}</a>
+        </p>
+      )}
       <p>
         <a href={paths.items()}>See all tested items</a>
       </p>

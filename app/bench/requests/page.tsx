@@ -1,0 +1,94 @@
+import type { Metadata } from "next";
+import { ActionForm } from "@/app/_components/action-form.tsx";
+import { EmptyState } from "@/app/_components/empty-state.tsx";
+import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
+import { SelectField } from "@/app/_components/field.tsx";
+import { paths } from "@/lib/platform/paths.ts";
+import { database } from "@/lib/store/database.ts";
+import { type ItemRecord, listItems } from "@/lib/store/items.ts";
+import { type TestRequestRecord, testRequestQueue } from "@/lib/store/test-requests.ts";
+import { plainDate } from "@/lib/wording/formats.ts";
+import { requestPage, requestQueue } from "@/lib/wording/test-requests.ts";
+import { BenchTabs } from "../bench-tabs.tsx";
+import { tieRequest } from "./actions.ts";
+import styles from "./requests.module.css";
+
+export const metadata: Metadata = { title: requestQueue.title };
+
+/** What readers ask for, most asked for first; each can be tied to its item, closed, or opened again. */
+export default async function RequestsPage() {
+  const db = database();
+  const [open, tied, closed, items] = await Promise.all([
+    testRequestQueue(db, "open"),
+    testRequestQueue(db, "tied", 20),
+    testRequestQueue(db, "closed", 20),
+    listItems(db),
+  ]);
+  return (
+    <>
+      <PageHead title={requestQueue.title}>
+        <p>{requestQueue.lead}</p>
+      </PageHead>
+      <BenchTabs current={paths.benchRequests()} />
+      <Ledger>
+        <Entry title={requestQueue.waiting} id="open">
+          {open.length === 0 ? (
+            <EmptyState title={requestQueue.none} headingLevel={3}>
+              <p>{requestQueue.noneText}</p>
+            </EmptyState>
+          ) : (
+            <RequestList requests={open} items={items} />
+          )}
+        </Entry>
+        {tied.length + closed.length > 0 ? (
+          <Entry title={requestQueue.answered} id="answered">
+            <RequestList requests={[...tied, ...closed]} items={items} />
+          </Entry>
+        ) : null}
+      </Ledger>
+    </>
+  );
+}
+
+function RequestList({ requests, items }: { requests: TestRequestRecord[]; items: ItemRecord[] }) {
+  return (
+    <ol className={styles.list}>
+      {requests.map((request) => (
+        <li key={request.id} className={styles.request}>
+          <p>
+            <a href={paths.request(request.id)}>{request.description}</a>
+          </p>
+          <p className="soft small">
+            {requestPage.asked(request.count)} First on {plainDate(request.firstAt.toISOString())}.
+          </p>
+          {request.state === "open" ? (
+            <div className={styles.actions}>
+              <ActionForm action={tieRequest} submit={requestQueue.tie} submitKind="secondary" compact>
+                <input type="hidden" name="requestId" value={request.id} />
+                <SelectField
+                  name="itemId"
+                  id={`item-${request.id}`}
+                  label="Item"
+                  empty="Choose an item"
+                  required
+                  choices={items.map((item) => ({ value: item.id, label: item.name }))}
+                />
+              </ActionForm>
+              <ActionForm action={tieRequest} submit={requestQueue.close} submitKind="quiet" compact>
+                <input type="hidden" name="requestId" value={request.id} />
+                <input type="hidden" name="closed" value="yes" />
+              </ActionForm>
+            </div>
+          ) : (
+            <div className={styles.actions}>
+              <p>{items.find((item) => item.id === request.itemId)?.name ?? requestPage.states[request.state]}</p>
+              <ActionForm action={tieRequest} submit={requestQueue.reopen} submitKind="quiet" compact>
+                <input type="hidden" name="requestId" value={request.id} />
+              </ActionForm>
+            </div>
+          )}
+        </li>
+      ))}
+    </ol>
+  );
+}

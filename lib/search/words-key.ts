@@ -1,0 +1,13 @@
+import { readQuestion } from "./read-question.ts";
+
+/**
+ * What two descriptions of one thing have in common: their telling words, folded, in the singular, sorted. Two requests
+ * with the same key are one request.
+ *
+ * @example wordsKey("A blue mug with two Poppies") // "blue mug poppie two"
+ * @example wordsKey("two poppies, blue mug") // "blue mug poppie two"
+ */
+export const wordsKey = (text: string): string =>
+  [...new Set(readQuestion(text).groups.map(({ word, forms }) => (word.endsWith("s") ? (forms[1] ?? word) : word)))]
+    .sort()
+    .join(" ");

@@ -1,0 +1,47 @@
+import { counted } from "./formats.ts";
+import { type ProblemWords, quoted } from "./problem-sentence.ts";
+
+/** What a reader's request could not be. */
+export const testRequestProblems: ProblemWords = {
+  "request-too-vague": (p) =>
+    `${quoted(p.found)} does not tell a tester what to look for. Write what it is and what is drawn or stamped on it: “blue mug, snail on the foot”.`,
+};
+
+export const requestPage = {
+  title: "Please test this",
+  lead: "Tell us what you have, as you would tell a friend on the phone. Testers see what is asked for most.",
+  label: "What is it, and what is drawn or stamped on it?",
+  hint: "For example: child’s mug, yellow, three ducks, a small anchor on the foot.",
+  privacy: "We keep these words and how often they were asked. We keep nothing about you.",
+  send: "Ask for a test",
+  caution: "We cannot promise a test. Until you know, use another one for food and for small children.",
+  asked: (count: number): string =>
+    count === 1 ? "Asked for once so far." : `Asked for ${counted(count, "time")} so far.`,
+  states: {
+    open: "Not tested yet.",
+    tied: "A test has been made, or is being made.",
+    closed: "We will not test this one. The people named below can help.",
+  },
+  read: "Read the result",
+  notPublished: "A tester has it on the bench. Nothing is published yet.",
+  follow: "To hear when something happens, keep this page’s address, or follow its feed. We do not need your e-mail.",
+  feed: "Feed of this request",
+} as const;
+
+export const requestQueue = {
+  title: "Asked for by readers",
+  lead: "What readers would like tested, most asked for first. Tie a request to its item as soon as you have the object.",
+  none: "Nobody is waiting",
+  noneText: "Readers ask on the page that says “not tested here yet”. What they ask for comes here.",
+  tie: "Tie to this item",
+  close: "Cannot be tested",
+  reopen: "Open again",
+  waiting: "Waiting",
+  answered: "Tied or closed",
+  kept: "Kept.",
+} as const;
+
+export const requestEvent = (description: string, state: "open" | "tied" | "closed", published: boolean): string =>
+  published
+    ? `Tested: “${description}”. Read the result.`
+    : `“${description}”: ${state === "tied" ? requestPage.notPublished : requestPage.states[state]}`;

@@ -1,0 +1,34 @@
+import { z } from "zod";
+import { requirePermission } from "../access/require-permission.ts";
+import type { Context } from "../platform/context.ts";
+import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { inTransaction } from "../store/database.ts";
+import { findItem } from "../store/items.ts";
+import { findTestRequest, setTestRequestState } from "../store/test-requests.ts";
+
+/** Ties a request to the item that answers it, closes it, or opens it again (`itemId` null and `closed` false). */
+export const tieRequestInput = z.object({
+  requestId: z.string().min(1).max(40),
+  itemId: z.string().min(1).max(40).nullable(),
+  closed: z.boolean().default(false),
+});
+
+export async function tieRequestWorkflow(
+  context: Context,
+  input: z.input<typeof tieRequestInput>,
+): Promise<Outcome<null>> {
+  const { requestId, itemId, closed } = tieRequestInput.parse(input);
+  const permitted = requirePermission(context.person, "edit-item");
+  if (!permitted.ok) return permitted;
+  return inTransaction(context.db, async (tx) => {
+    if (!(await findTestRequest(tx, requestId))) return refused({ code: "not-found", found: requestId });
+    if (itemId !== null && !(await findItem(tx, itemId))) return refused({ code: "unknown-item", found: itemId });
+    const state = itemId !== null ? "tied" : closed ? "closed" : "open";
+    await setTestRequestState(tx, requestId, {
+      state,
+      itemId,
+      answeredAt: state === "open" ? null : context.clock(),
+    });
+    return done(null);
+  });
+}
