@@ -73,6 +73,7 @@ function resultsOf(
   const thickFor = (element: string) => infiniteThicknessMm(part.material, element);
   const reconciled = partInputs(part, readings, thickFor).map(({ mode, input: one, resultOf }) => ({
     mode,
+    input: one,
     result: reconcile(one, hash),
     readings: [...resultOf].map(([id, result]): WorkingReading => {
       const { componentId: _, instrument: __, results: ___, ...reading } = byId.get(id)!;
@@ -85,9 +86,10 @@ function resultsOf(
     input,
     reconciled.map((r) => r.result),
   );
-  return reconciled.map(({ mode, result, readings: rows }, i) => ({
+  return reconciled.map(({ mode, input: one, result, readings: rows }, i) => ({
     mode,
     reconciled: result,
+    input: one,
     decisions: decided[i] ?? [],
     readings: rows,
     depth: depthOf(part, result),

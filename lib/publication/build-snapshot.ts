@@ -1,7 +1,8 @@
 import type { Decision } from "../limits/types.ts";
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
 import type { ElementResult } from "../readings/reading.ts";
-import type { ReconcileResult } from "../reconcile/types.ts";
+import type { ReconcileInput, ReconcileResult } from "../reconcile/types.ts";
+import { keptInputs } from "./result-inputs.ts";
 import {
   type Snapshot,
   type SnapshotDepth,
@@ -31,6 +32,8 @@ export type WorkingReading = {
 /** One element of one part: what reconcile said, how it stands to limits, and every reading it rests on. */
 export type WorkingResult = {
   reconciled: ReconcileResult;
+  /** What reconcile was handed, so that a stranger can hand it over again. */
+  input?: ReconcileInput;
   decisions: Decision[];
   readings: WorkingReading[];
   depth?: SnapshotDepth | null;
@@ -58,7 +61,7 @@ const slugForm = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
  */
 export function buildSnapshot(item: WorkingItem): Outcome<Snapshot> {
   const { snapshot, problems } = draftSnapshot(item);
-  return problems.length > 0 ? refused(...problems) : validated(snapshot);
+  return problems.length > 0 ? refused(...problems) : validSnapshot(snapshot);
 }
 
 /**
@@ -90,7 +93,7 @@ export function withdrawnSnapshot(
 ): Outcome<Snapshot> {
   if (newest.kind === "withdrawal") return refused({ code: "already-withdrawn", found: newest.slug });
   if (withdrawal.reason.trim() === "") return refused({ code: "reason-missing", where: { field: "reason" } });
-  return validated({
+  return validSnapshot({
     ...newest,
     revision: newest.revision + 1,
     kind: "withdrawal",
@@ -103,7 +106,8 @@ export function withdrawnSnapshot(
   });
 }
 
-function validated(candidate: Snapshot): Outcome<Snapshot> {
+/** A draft as the schema takes it: what will be stored, or `snapshot-shape` for each member that does not fit. */
+export function validSnapshot(candidate: Snapshot): Outcome<Snapshot> {
   const parsed = snapshotSchema.safeParse(candidate);
   if (parsed.success) return done(parsed.data);
   return refused(
@@ -157,10 +161,11 @@ function partProblems(item: WorkingItem, part: WorkingPart): Problem[] {
   });
 }
 
-const snapshotResultOf = ({ reconciled, decisions, readings, depth }: WorkingResult): SnapshotResult => ({
+const snapshotResultOf = ({ reconciled, input, decisions, readings, depth }: WorkingResult): SnapshotResult => ({
   ...reconciled,
   decisions,
   readings: readings.map(snapshotReadingOf),
+  ...(input ? { inputs: keptInputs(input, readings) } : {}),
   ...(depth ? { depth } : {}),
 });
 

@@ -7,14 +7,17 @@ export const noPreviousHash = "0".repeat(64);
 
 export type LogEntryFields = Omit<LogEntry, "hash">;
 
+/** The text that an entry's hash is made over: JCS({ seq, slug, revision, kind, publishedAt, snapshotSha256, previousHash }). */
+export function sealedText(entry: LogEntryFields): string {
+  const { seq, slug, revision, kind, publishedAt, snapshotSha256, previousHash } = entry;
+  return canonicalJson({ seq, slug, revision, kind, publishedAt, snapshotSha256, previousHash });
+}
+
 /**
  * The hash that seals an entry: sha256(JCS({ seq, slug, revision, kind, publishedAt, snapshotSha256, previousHash })),
  * 64 lower-case hex digits. JCS is RFC 8785. Only these seven members enter, whatever else the object carries.
  */
-export function hashLogEntry(entry: LogEntryFields, sha256: Sha256): string {
-  const { seq, slug, revision, kind, publishedAt, snapshotSha256, previousHash } = entry;
-  return sha256(canonicalJson({ seq, slug, revision, kind, publishedAt, snapshotSha256, previousHash }));
-}
+export const hashLogEntry = (entry: LogEntryFields, sha256: Sha256): string => sha256(sealedText(entry));
 
 /**
  * The log entry that publishes `snapshot` after `previous` (null: the first of all), and the canonical text to store

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { snapshotInputs } from "./result-inputs.ts";
 
 /**
  * The snapshot: all that a published page, the API, exports and feeds will ever say about an item at one revision.
@@ -26,6 +27,8 @@ export const snapshotReading = z.object({
   detectionLimit: written.nullable(),
   unit: z.string(),
   setAside: z.object({ reason: z.string() }).nullable(),
+  session: z.string().optional(), // id of its session, where it has one
+  factor: z.number().optional(), // the session's correction, where one was applied
 });
 
 export const snapshotDecision = z.object({
@@ -43,6 +46,53 @@ export const snapshotDecision = z.object({
   which: z.enum(["test-day", "today", "both"]),
   checked: z.enum(["verified", "second-hand", "from memory"]),
   element: z.string().optional(), // the element judged; for a limit on a sum, the substances joined by "+"
+});
+
+const fitness = z.enum(["fit", "fit-with-correction", "not-fit", "not-shown"]);
+const check = z.object({
+  takenAt: z.string(), // by the clock put right
+  recovery: z.number().nullable(), // read / certified; null: below detection, or a blank
+  within: z.boolean().nullable(), // null: it says nothing
+});
+
+/** What the session of a page's readings shows: was the instrument fit, element by element (method, step 5). */
+export const snapshotSession = z.object({
+  id: z.string(),
+  label: z.string(),
+  instrument: z.object({ name: z.string(), serial: z.string() }),
+  startedAt: z.string(),
+  endedAt: z.string().nullable(),
+  place: z.string().nullable(),
+  operator: z.string().nullable(),
+  conditions: z.string().nullable(),
+  trained: z.boolean(), // the operator confirmed training
+  clockShiftMinutes: z.number(), // added to every written time
+  inDoubtReason: z.string().nullable(), // why readings about a failed check are used all the same
+  fitness: z.array(
+    z.object({
+      element: z.string(),
+      quantity: z.string(),
+      mode: z.string().nullable(),
+      state: fitness,
+      drifts: z.boolean(),
+      inDoubt: z.array(z.object({ after: z.string().nullable(), before: z.string().nullable() })),
+      standards: z.array(
+        z.object({
+          name: z.string(),
+          material: z.string(),
+          unit: z.string(),
+          certified: z.number().nullable(),
+          below: z.number().nullable(), // a blank is certified as below this
+          uCertified: z.number().nullable(), // null: the certificate states none
+          recovery: z.number().nullable(),
+          uRecovery: z.number().nullable(),
+          factor: z.number().nullable(), // readings of a part of the same material are multiplied by it
+          checks: z.array(check.extend({ value: z.number().nullable() })),
+          history: z.array(check), // earlier readings of it, same element, mode and instrument
+        }),
+      ),
+    }),
+  ),
 });
 
 /** How deep the element is read in the part's material, typically: `share` of its signal comes from the top `mm`. */
@@ -108,6 +158,7 @@ export const snapshotResult = z.object({
       type: z.enum(["A", "B"]),
       share: z.number(),
       source: z.string(),
+      shared: z.string().optional(), // session whose results all have this line in common
     }),
   ),
   flags: z.array(z.string()),
@@ -124,6 +175,8 @@ export const snapshotResult = z.object({
   notes: z.array(z.string()),
   readings: z.array(snapshotReading),
   decisions: z.array(snapshotDecision),
+  inputs: snapshotInputs.optional(), // absent before they were kept
+  fitness: fitness.optional(), // of the sessions of the readings used; absent before sessions were known
   depth: snapshotDepth.optional(), // absent where the material or the element is not in our table, or before it was
 });
 
@@ -195,6 +248,7 @@ export const snapshotSchema = z.object({
       whoPaid: z.string(),
       gotOn: isoDate.nullable(),
       dateCode: z.string().nullable(),
+      madeOn: z.string().nullable().optional(), // ISO year, month or day, as far as known
       condition: z.string().nullable(),
       parts: z.array(snapshotPart),
     }),
@@ -209,22 +263,28 @@ export const snapshotSchema = z.object({
       serial: z.string(),
       windowMm: z.number().nullable(),
       errorK: z.union([z.literal(1), z.literal(2), z.literal(3)]).nullable(),
-      fitness: z.enum(["fit", "fit-with-correction", "not-fit", "not-shown"]),
+      fitness,
     }),
   ),
+  sessions: z.array(snapshotSession).optional(),
   files: z.array(z.object({ name: z.string(), sha256: z.string(), rows: z.number() })),
   review: z.object({
-      madeOn: z.string().nullable().optional(), // ISO year, month or day, as far as known
     reviewed: z.boolean(),
     reviewers: z.array(z.string()),
     reviewedOn: isoDate.nullable(),
     inputsDigest: z.string().nullable(),
+    /** What each reviewer said of their ties to the maker; absent before it was asked. */
+    interests: z.array(z.object({ name: z.string(), statement: z.string() })).optional(),
   }),
+  /** What the tester said of theirs; absent before it was asked. */
+  interests: z.string().optional(),
 });
 
 export type Snapshot = z.infer<typeof snapshotSchema>;
+export type SnapshotPhoto = z.infer<typeof snapshotPhoto>;
 export type SnapshotPart = z.infer<typeof snapshotPart>;
 export type SnapshotResult = z.infer<typeof snapshotResult>;
+export type SnapshotSession = z.infer<typeof snapshotSession>;
 export type SnapshotDepth = z.infer<typeof snapshotDepth>;
 export type SnapshotReading = z.infer<typeof snapshotReading>;
 export type SnapshotDecision = z.infer<typeof snapshotDecision>;
@@ -241,4 +301,3 @@ export const logEntrySchema = z.object({
   hash: z.string(),
 });
 export type LogEntry = z.infer<typeof logEntrySchema>;
-export type SnapshotPhoto = z.infer<typeof snapshotPhoto>;
