@@ -55,7 +55,7 @@ export const amountsSchema = z.object({
   lengthUnit: z.enum(lengthUnits).catch("mm"),
   areaUnit: z.enum(areaUnits).catch("cm²"),
   densityFrom: z.enum(densitySources).catch("material"),
-  /** id of one of `densityMaterials`; empty: none chosen. */
+  /** id of one of `materialDensities`; empty: none chosen. */
   material: text,
   /** The other metal of an alloy, by symbol. */
   rest: text,

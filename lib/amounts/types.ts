@@ -48,7 +48,7 @@ export type GeometryShape =
 /** Where the density comes from, g/cm³. */
 export type DensitySource =
   | { from: "entered"; density: UncertainInput }
-  /** One of `densityMaterials`. */
+  /** id of one of `materialDensities`. */
   | { from: "material"; id: string }
   /** The element and one other metal make up the whole: the ideal-volume rule, with the content as the element's share. */
   | { from: "alloy"; element: string; rest: string };

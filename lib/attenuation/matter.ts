@@ -22,7 +22,7 @@ export function matterOf(material: Material | Matter): Matter {
   const typical = typicalMaterial(material);
   if (!typical)
     throw new DomainError("no-typical-material", "nothing is known of what this material is made of", material);
-  const matter = { fractions: elementFractions(typical.ingredients), density: typical.density.typical };
+  const matter = { fractions: elementFractions(typical.ingredients), density: typical.density };
   known.set(material, matter);
   return matter;
 }

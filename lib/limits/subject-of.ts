@@ -8,9 +8,7 @@ type Described = {
 
 /**
  * What an item, one object of it and one of its parts are, as far as a limit's scope asks; working records and a published
- * snapshot both fit.
- *
- * @example subjectOf({ item: mug, specimen: { madeOn: "2010", gotOn: "2026-10-03" }, part: glaze }).madeOn // "2010"
+ * snapshot both fit. What they do not say of the day of making is null.
  */
 export const subjectOf = ({ item, specimen, part }: Described): Subject => ({
   category: item.category,

@@ -4,7 +4,7 @@ import { contentOfCoat, loadingOfCoat } from "@/lib/amounts/coating.ts";
 import { contentOfResult, type ReportedContent } from "@/lib/amounts/content-of-result.ts";
 import { geometries, geometryShapes } from "@/lib/amounts/geometry.ts";
 import { elementMass } from "@/lib/amounts/mass.ts";
-import { densityMaterialFor, densityMaterials } from "@/lib/amounts/materials-table.ts";
+import { findDensityMaterial } from "@/lib/amounts/materials-table.ts";
 import { prepareInput } from "@/lib/amounts/prepare-input.ts";
 import { areaAtLoading, loadingOnArea } from "@/lib/amounts/spread.ts";
 import type { DensitySource, MassBasis, UncertainInput } from "@/lib/amounts/types.ts";
@@ -336,16 +336,8 @@ describe("content of a reported result", () => {
   });
 });
 
-describe("the list of materials", () => {
-  it("has an id once, a range that can be, and a source", () => {
-    expect(new Set(densityMaterials.map((one) => one.id)).size).toBe(densityMaterials.length);
-    for (const one of densityMaterials) {
-      expect(prepareInput(one.density, { field: one.id, divisor: true }).ok, one.id).toBe(true);
-      expect(one.source.length).toBeGreaterThan(10);
-    }
-  });
-  it("gives the usual density only where there is one", () => {
-    expect(densityMaterialFor("glaze")?.id).toBe("lead-glaze");
-    expect(densityMaterialFor("solder")).toBeNull();
-  });
+it("a material of the list is a range within which it lies, or a figure with its u", () => {
+  expect(findDensityMaterial("paint")?.density).toEqual({ min: 1.2, max: 1.8, shape: "rectangular" });
+  expect(findDensityMaterial("solder-50-50")?.density).toEqual({ value: 8.87, u: 0.03 });
+  expect(findDensityMaterial("cheese")).toBeNull();
 });

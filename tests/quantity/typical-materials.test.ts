@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { elementFractions } from "@/lib/quantity/element-fractions.ts";
 import { materials } from "@/lib/quantity/item-words.ts";
+import { densityRangeOf, materialDensities } from "@/lib/quantity/material-densities.ts";
 import { typicalMaterial, typicalMaterials } from "@/lib/quantity/typical-materials.ts";
 
 describe("elementFractions", () => {
@@ -44,16 +45,38 @@ describe("typical materials", () => {
   });
 
   it.each(Object.entries(typicalMaterials))(
-    "%s: a whole recipe, a density within its range, and sources",
-    (_, entry) => {
+    "%s: a whole recipe, a density within its material's range, and a source",
+    (material, entry) => {
       const sum = Object.values(elementFractions(entry.ingredients)).reduce((a, b) => a + b, 0);
       expect(sum).toBeCloseTo(1, 12);
-      const { low, typical, high } = entry.density;
-      expect(low).toBeGreaterThan(0);
-      expect(low).toBeLessThanOrEqual(typical);
-      expect(typical).toBeLessThanOrEqual(high);
+      const range = densityRangeOf(material);
+      expect(entry.density).toBeGreaterThanOrEqual(range?.min ?? Number.NaN);
+      expect(entry.density).toBeLessThanOrEqual(range?.max ?? Number.NaN);
       expect(entry.compositionSource.length).toBeGreaterThan(5);
-      expect(entry.densitySource.length).toBeGreaterThan(5);
     },
   );
+});
+
+describe("the list of densities", () => {
+  it("has an id once, a density above zero, and a source", () => {
+    expect(new Set(materialDensities.map((one) => one.id)).size).toBe(materialDensities.length);
+    for (const { id, density, source } of materialDensities) {
+      const [low, high] = "min" in density ? [density.min, density.max] : [density.value, density.value];
+      expect(low, id).toBeGreaterThan(0);
+      expect(high, id).toBeGreaterThanOrEqual(low);
+      expect(source.length, id).toBeGreaterThan(10);
+    }
+  });
+
+  it("covers every listed material but “other”", () => {
+    for (const material of materials) expect(densityRangeOf(material) === null, material).toBe(material === "other");
+    expect(densityRangeOf("cheese")).toBeNull();
+  });
+
+  it("a material's range is that of all its kinds, and no surer than the least sure of them", () => {
+    expect(densityRangeOf("paint")).toEqual({ min: 1.2, max: 4, checked: "from memory" });
+    expect(densityRangeOf("solder")).toEqual({ min: 7.265, max: 9.28, checked: "second-hand" });
+    // The European rule on crystal names asks for 2.90 at least (69/493/EEC).
+    expect(densityRangeOf("crystal")?.min).toBe(2.9);
+  });
 });

@@ -18,9 +18,10 @@ import {
   weightUnits,
 } from "@/lib/amounts/amounts-form.ts";
 import { geometries, geometryShapes } from "@/lib/amounts/geometry.ts";
-import { densityMaterials, metals } from "@/lib/amounts/materials-table.ts";
+import { metals } from "@/lib/amounts/materials-table.ts";
 import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
 import { paths } from "@/lib/platform/paths.ts";
+import { materialDensities } from "@/lib/quantity/material-densities.ts";
 import { amountsPage } from "@/lib/wording/amount-figures.ts";
 import {
   amountFieldLabels,
@@ -169,7 +170,7 @@ function Density({ state, errors }: Given) {
           defaultValue={state.material}
           empty="Choose"
           error={errors.get("material")}
-          choices={densityMaterials.map(({ id, name }) => ({ value: id, label: name }))}
+          choices={materialDensities.map(({ id, name }) => ({ value: id, label: name }))}
         />
       </div>
       <div data-for="alloy">
