@@ -2,6 +2,7 @@
 
 import { type KeyboardEvent, type ReactNode, useState } from "react";
 import styles from "./chart-frame.module.css";
+import figure from "./figure.module.css";
 import { useScripted } from "./use-scripted.ts";
 
 /**
@@ -48,7 +49,7 @@ export function ChartFrame({
           aria-label="Drawing: the arrow keys go from point to point"
           // biome-ignore lint/a11y/noNoninteractiveTabindex: it answers to the arrow keys
           tabIndex={0}
-          className={styles.live}
+          className={`${styles.live} ${figure.words}`}
           style={{ blockSize: `${height}px` }}
           onKeyDown={onKeyDown}
           onBlur={() => setAt(null)}

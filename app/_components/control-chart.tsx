@@ -21,6 +21,8 @@ import {
   controlChartLayout,
   gutter,
 } from "./control-chart-layout.ts";
+import figure from "./figure.module.css";
+import { percent } from "./percent.ts";
 
 /**
  * Check readings one after the other, their centre and their limits. A point at which the chart speaks up is a ringed square, not
@@ -55,12 +57,16 @@ export function ControlChart({
 /** px at the left of the answering chart for the numbers of its lines. */
 const liveGutter = 64;
 
-const percent = (fraction: number): string => `${Number((fraction * 100).toFixed(3))}%`;
-
 function StillChart({ layout }: { layout: ControlChartLayout }) {
   const { points, lines, labels, height, axisY } = layout;
   return (
-    <svg className={styles.still} width="100%" height={height} aria-hidden="true" focusable="false">
+    <svg
+      className={`${styles.still} ${figure.words}`}
+      width="100%"
+      height={height}
+      aria-hidden="true"
+      focusable="false"
+    >
       {lines.map((line) => (
         <g key={line.id} className={line.id === "center" ? styles.center : styles.limit}>
           <line x1={percent(gutter)} x2="100%" y1={line.y} y2={line.y} />

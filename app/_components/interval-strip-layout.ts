@@ -41,12 +41,16 @@ export type StripLayout = {
 export const stripSizes = {
   narrow: { width: 256, fontSize: 13, row: 19, bar: 26 },
   wide: { width: 560, fontSize: 14, row: 21, bar: 30 },
+  widest: { width: 840, fontSize: 14, row: 21, bar: 30 },
   small: { width: 200, fontSize: 12, row: 16, bar: 22 },
 } as const;
 export type StripSize = keyof typeof stripSizes;
 
 /** A limit's or tick's number, never a result's: `plainNumber(12500)` is "12 500" with a narrow space, `plainNumber(0.05)` "0.05". */
 export const plainNumber = (value: number): string => groupDigits(significant(value, 6));
+
+const sameNumber = (a: { value: number }, b: { value: number }): boolean =>
+  plainNumber(a.value) === plainNumber(b.value);
 
 const positive = (value: number | null | undefined): value is number =>
   value !== null && value !== undefined && Number.isFinite(value) && value > 0;
@@ -116,7 +120,9 @@ export function stripLayout(input: StripInput, size: StripSize): StripLayout {
   const bar = barOf(input, axis);
   const value = markOf(input.value, axis);
   const worst = markOf(input.worst?.value, axis);
-  const limits = input.limits.filter((limit) => positive(limit.value));
+  const known = input.limits.filter((limit) => positive(limit.value));
+  // Where only numbers are written, one number is written once.
+  const limits = small ? known.filter((limit, at) => known.findIndex((one) => sameNumber(one, limit)) === at) : known;
 
   const above = placeLabels(
     limits.map((limit): LabelWish => {

@@ -1,5 +1,7 @@
+import figure from "./figure.module.css";
 import styles from "./interval-strip.module.css";
 import { type Mark, type StripInput, type StripLayout, type StripSize, stripLayout } from "./interval-strip-layout.ts";
+import { percent } from "./percent.ts";
 
 /**
  * A result beside its limits on a log axis. Drawn on the server as SVG whose places are per cent and whose signs and
@@ -17,7 +19,7 @@ export function IntervalStrip({
   size?: "full" | "small";
   axisNote?: string;
 }) {
-  const sizes: StripSize[] = size === "small" ? ["small"] : ["narrow", "wide"];
+  const sizes: StripSize[] = size === "small" ? ["small"] : ["narrow", "wide", "widest"];
   return (
     <figure className={`${styles.strip} ${size === "small" ? styles.isSmall : ""}`}>
       {sizes.map((each) => (
@@ -33,14 +35,18 @@ export function IntervalStrip({
   );
 }
 
-const percent = (fraction: number): string => `${Number((fraction * 100).toFixed(3))}%`;
-
 const share = { start: 0, middle: 0.5, end: 1 } as const;
 
 function Drawing({ layout, size }: { layout: StripLayout; size: StripSize }) {
   const { y } = layout;
   return (
-    <svg className={styles[size]} width="100%" height={layout.height} aria-hidden="true" focusable="false">
+    <svg
+      className={`${styles[size]} ${figure.words}`}
+      width="100%"
+      height={layout.height}
+      aria-hidden="true"
+      focusable="false"
+    >
       <Axis layout={layout} />
       {layout.limits.map((limit) => (
         <g key={limit.id} className={styles.limit}>
@@ -61,7 +67,7 @@ function Drawing({ layout, size }: { layout: StripLayout; size: StripSize }) {
       {layout.labels.map((label) => (
         <text
           key={`${label.kind}-${label.id}`}
-          className={`${styles.text} ${styles[`${label.kind}Text`] ?? ""}`}
+          className={styles[`${label.kind}Text`]}
           x={percent(label.at)}
           dx={Number((label.dx + label.width * share[label.anchor]).toFixed(1))}
           textAnchor={label.anchor}

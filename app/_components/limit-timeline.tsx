@@ -1,4 +1,6 @@
 import type { ReactNode } from "react";
+import figure from "./figure.module.css";
+import { Figure } from "./figure.tsx";
 import styles from "./limit-timeline.module.css";
 import {
   limitTimelineLayout,
@@ -7,14 +9,13 @@ import {
   type TimelineLayout,
   type TimelineSize,
 } from "./limit-timeline-layout.ts";
+import { percent } from "./percent.ts";
 
-const percent = (fraction: number): string => `${Number((fraction * 100).toFixed(3))}%`;
 const sizes: TimelineSize[] = ["narrow", "wide"];
 const share = { start: 0, middle: 0.5, end: 1 } as const;
 
 /**
- * A limit through time: a row to each number, its bar from its first day to its last. The title says what the picture
- * shows; `table` is the same in figures, so the drawing itself is hidden from screen readers.
+ * A limit through time: a row to each number, its bar from its first day to its last.
  */
 export function LimitTimeline({
   input,
@@ -28,21 +29,18 @@ export function LimitTimeline({
   table?: ReactNode;
 }) {
   return (
-    <figure className={styles.timeline}>
-      <figcaption className={styles.title}>{title}</figcaption>
+    <Figure title={title} note={note} table={table}>
       {sizes.map((size) => (
         <Drawing key={size} layout={limitTimelineLayout(input, size)} size={size} />
       ))}
-      {note ? <p className={styles.note}>{note}</p> : null}
-      {table}
-    </figure>
+    </Figure>
   );
 }
 
 function Drawing({ layout, size }: { layout: TimelineLayout; size: TimelineSize }) {
   return (
     <svg
-      className={`${styles.drawing} ${styles[size]}`}
+      className={`${styles.drawing} ${figure.words} ${figure[size]}`}
       width="100%"
       height={layout.height}
       aria-hidden="true"

@@ -1,12 +1,13 @@
 import type { ReactNode } from "react";
+import figure from "./figure.module.css";
+import { Figure } from "./figure.tsx";
 import styles from "./scale-drawing.module.css";
 import type { Drawing, DrawingMark, DrawingSize } from "./scale-drawing-layout.ts";
 
 const tidy = (value: number): number => Number(value.toFixed(2));
 
 /**
- * A drawing to scale, for a narrow and a wide page. The title says what it shows; `table` is the same in figures, so the
- * drawing itself is hidden from screen readers. Its px are CSS px: what is drawn life size comes out life size on paper.
+ * A drawing to scale, for a narrow and a wide page. Its px are CSS px: what is drawn life size comes out life size on paper.
  */
 export function ScaleDrawing({
   drawings,
@@ -20,20 +21,17 @@ export function ScaleDrawing({
   table?: ReactNode;
 }) {
   return (
-    <figure className={styles.figure}>
-      <figcaption className={styles.title}>{title}</figcaption>
-      <Sheet drawing={drawings.narrow} className={styles.narrow} />
-      <Sheet drawing={drawings.wide} className={styles.wide} />
-      {note ? <p className={styles.note}>{note}</p> : null}
-      {table}
-    </figure>
+    <Figure title={title} note={note} table={table}>
+      <Sheet drawing={drawings.narrow} className={figure.narrow} />
+      <Sheet drawing={drawings.wide} className={figure.wide} />
+    </Figure>
   );
 }
 
 function Sheet({ drawing, className }: { drawing: Drawing; className: string | undefined }) {
   return (
     <svg
-      className={`${styles.sheet} ${className}`}
+      className={`${styles.sheet} ${figure.words} ${className}`}
       width={drawing.width}
       height={tidy(drawing.height)}
       viewBox={`0 0 ${drawing.width} ${tidy(drawing.height)}`}

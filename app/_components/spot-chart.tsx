@@ -1,12 +1,12 @@
 import type { ReactNode } from "react";
+import figure from "./figure.module.css";
+import { Figure } from "./figure.tsx";
+import { percent } from "./percent.ts";
 import styles from "./spot-chart.module.css";
 import { type SpotChartInput, type SpotChartLayout, spotChartLayout } from "./spot-chart-layout.ts";
 
-const percent = (fraction: number): string => `${Number((fraction * 100).toFixed(3))}%`;
-
 /**
- * Each shot at its spot with its error bar. The title states what the picture shows; `table` is the same in figures and
- * stands right after it, so the drawing itself is hidden from screen readers.
+ * Each shot at its spot with its error bar.
  */
 export function SpotChart({
   input,
@@ -20,19 +20,16 @@ export function SpotChart({
   table?: ReactNode;
 }) {
   return (
-    <figure className={styles.chart}>
-      <figcaption className={styles.title}>{title}</figcaption>
+    <Figure title={title} quiet note={note} table={table}>
       <SpotDrawing layout={spotChartLayout(input)} />
-      {note ? <p className={styles.note}>{note}</p> : null}
-      {table}
-    </figure>
+    </Figure>
   );
 }
 
 /** The drawing alone, at the width it is given. */
 export function SpotDrawing({ layout }: { layout: SpotChartLayout }) {
   return (
-    <div className={styles.drawing}>
+    <div className={`${styles.drawing} ${figure.words}`}>
       <svg width="100%" height={layout.height} aria-hidden="true" focusable="false">
         {layout.limits.map((limit, index) => (
           <g key={limit.id} className={styles.limit}>

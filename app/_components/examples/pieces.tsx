@@ -3,10 +3,13 @@ import { Disclosure } from "../disclosure.tsx";
 import { EmptyState } from "../empty-state.tsx";
 import { Entry, Ledger, PageHead } from "../entry.tsx";
 import { Facts } from "../facts.tsx";
+import { MaterialGuide } from "../material-guide.tsx";
 import { Pager } from "../pager.tsx";
 import { PhotoFigure } from "../photo-figure.tsx";
 import { Tabs } from "../tabs.tsx";
+import { ThumbBar } from "../thumb-bar.tsx";
 import { Notice, Warning } from "../warning.tsx";
+import { WorkplaceBar } from "../workplace-bar.tsx";
 import type { Example } from "./example.ts";
 
 const drawnPhoto = `data:image/svg+xml,${encodeURIComponent(
@@ -109,4 +112,27 @@ export const pieceExamples: Example[] = [
     title: "Photograph",
     show: <PhotoFigure src={drawnPhoto} alt="A mug, drawn" width={400} height={300} caption="The mug from the side" />,
   },
+  {
+    id: "workplace-bar",
+    title: "Ways to the workplaces, for whoever may see them all",
+    show: (
+      <WorkplaceBar
+        person={{ id: "1", name: "Odaline Farrowby", email: "o@example.org", role: "owner" }}
+        current="bench"
+      />
+    ),
+  },
+  {
+    id: "thumb-bar",
+    title: "The main action under the thumb, on a phone",
+    show: (
+      <div>
+        <p>On a wider screen there is nothing below this line.</p>
+        <ThumbBar>
+          <ButtonLink href="#thumb-bar">Load a file</ButtonLink>
+        </ThumbBar>
+      </div>
+    ),
+  },
+  { id: "material-guide", title: "What each material means for a reading", show: <MaterialGuide open /> },
 ];
