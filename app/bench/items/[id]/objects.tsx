@@ -4,6 +4,7 @@ import { DataTable } from "@/app/_components/data-table.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
+import { MaterialGuide } from "@/app/_components/material-guide.tsx";
 import { QuantityField } from "@/app/_components/quantity-field.tsx";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { SpecimenRecord } from "@/lib/store/items.ts";
@@ -174,6 +175,7 @@ function PartForm({ itemId, specimenId }: { itemId: string; specimenId: string }
         empty="Choose"
         required
       />
+      <MaterialGuide />
       <Fieldset legend="Within reach">
         <Checkbox id={id("accessible")} name="accessible" label="A child can touch or lick it" defaultChecked />
       </Fieldset>
