@@ -8,8 +8,6 @@ import { setPassword } from "../lib/access/set-password.ts";
 import type { Context } from "../lib/platform/context.ts";
 import { environment } from "../lib/platform/environment.ts";
 import { secretFile } from "../lib/platform/secret-file.ts";
-import { sha256 } from "../lib/platform/sha256.ts";
-import { assessItem } from "../lib/publication/assess-item.ts";
 import type { Outcome } from "../lib/quantity/problem.ts";
 import { answerQuestions } from "../lib/readings/answer-questions.ts";
 import { proposeMapping } from "../lib/readings/propose-mapping.ts";
@@ -18,12 +16,12 @@ import { type Database, openDatabase } from "../lib/store/database.ts";
 import { itemDraft } from "../lib/store/item-draft.ts";
 import { listPeople } from "../lib/store/people.ts";
 import { saveRegistry } from "../lib/store/publications.ts";
+import { listReadings, type StoredReading } from "../lib/store/readings.ts";
+import { problemSentence } from "../lib/wording/problems.ts";
 import { noTies } from "../lib/wording/review.ts";
 import { addPhotoWorkflow } from "../lib/workflows/add-photo.ts";
-import { listReadings, type StoredReading } from "../lib/store/readings.ts";
-import { workingItem } from "../lib/store/working-item.ts";
-import { problemSentence } from "../lib/wording/problems.ts";
 import { assignReadingsWorkflow } from "../lib/workflows/assign-readings.ts";
+import { claimItemWorkflow } from "../lib/workflows/claim-item.ts";
 import { createItemWorkflow } from "../lib/workflows/create-item.ts";
 import { addComponentWorkflow, addSpecimenWorkflow } from "../lib/workflows/describe-specimen.ts";
 import { importReadingsWorkflow } from "../lib/workflows/import-readings.ts";
@@ -34,6 +32,7 @@ import { saveCheckStandardWorkflow } from "../lib/workflows/save-check-standard.
 import { saveInstrumentWorkflow } from "../lib/workflows/save-instrument.ts";
 import { saveSessionWorkflow } from "../lib/workflows/save-session.ts";
 import { setReadingAsideWorkflow } from "../lib/workflows/set-reading-aside.ts";
+import { setTermsWorkflow } from "../lib/workflows/set-terms.ts";
 import { scenario } from "../sample-data/scenario.ts";
 import type { PersonKey, ScenarioFile, ScenarioItem } from "../sample-data/scenario-types.ts";
 
@@ -94,6 +93,8 @@ const contextOf =
 async function loadAll(loading: Loading, dataDir: string): Promise<void> {
   const { about: _, ...registry } = scenario.registry;
   await saveRegistry(loading.db, registry);
+  // Some of its pages were published before the shelf asked for reviews; they say so.
+  must(await setTermsWorkflow(loading.as("owner"), { ...termsOf(registry), approvalsNeeded: 0 }), "setting terms");
   const instrumentIds = new Map<string, string>();
   for (const i of scenario.instruments) {
     const fields = {
@@ -116,7 +117,15 @@ async function loadAll(loading: Loading, dataDir: string): Promise<void> {
     batches.set(file.name, await loadFile(loading, file, instrumentIds.get(file.instrument) ?? null));
   const items = [...scenario.items].sort((a, b) => (a.stateAt ?? "9").localeCompare(b.stateAt ?? "9"));
   for (const item of items) await loadItem(loading, item, batches, dataDir);
+  must(await setTermsWorkflow(loading.as("owner"), { ...termsOf(registry), approvalsNeeded: 1 }), "setting terms");
 }
+
+const termsOf = ({ licence, contact }: { licence: string; contact: string | null }) => ({
+  licence,
+  contact,
+  rightOfReply:
+    "A maker who sees it otherwise can write to the address above. The answer is shown on the item’s page, in full and with its date.",
+});
 
 async function loadFile({ as, db }: Loading, file: ScenarioFile, instrumentId: string | null): Promise<string> {
   const bytes = new Uint8Array(readFileSync(join(sampleData, "files", file.name)));
@@ -216,11 +225,11 @@ async function loadItem(
 async function settleState({ db, as }: Loading, item: ScenarioItem, id: string): Promise<void> {
   if (item.state === "draft") return;
   const tester = as("tester", item.stateAt);
-  must(await submitItemWorkflow(tester, id), `submitting ${item.name}`);
+  must(await submitItemWorkflow(tester, { itemId: id, interests: noTies }), `submitting ${item.name}`);
   if (item.review) {
     const reviewer = as(item.review.by, item.review.on);
-    const working = await workingItem(db, id, item.review.on.slice(0, 10));
-    const shownDigest = working ? assessItem(working.assess, sha256).inputsDigest : "";
+    must(await claimItemWorkflow(reviewer, { itemId: id, interests: noTies }), `claiming ${item.name}`);
+    const shownDigest = (await itemDraft(db, id, { now: new Date(item.review.on) }))?.digest ?? "";
     must(
       await reviewItemWorkflow(reviewer, { itemId: id, decision: "approved", note: item.review.note, shownDigest }),
       `reviewing ${item.name}`,

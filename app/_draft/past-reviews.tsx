@@ -1,9 +1,9 @@
 import { DataTable } from "@/app/_components/data-table.tsx";
-import type { ReviewRecord } from "@/lib/store/publications.ts";
+import type { ReviewRecord } from "@/lib/store/reviews.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
 import { reviewDecisionWords, reviewStanding } from "@/lib/wording/review.ts";
 
-/** Who looked at the item before, what they decided, and whether it still holds. */
+/** Who looked at the item before, what they decided, what ties they stated, and whether it still holds. */
 export function PastReviews({ reviews, inputsDigest }: { reviews: ReviewRecord[]; inputsDigest: string }) {
   return (
     <DataTable
@@ -16,6 +16,7 @@ export function PastReviews({ reviews, inputsDigest }: { reviews: ReviewRecord[]
         { key: "when", head: "On", cell: (review) => plainDate(review.createdAt.toISOString()), nowrap: true },
         { key: "what", head: "Decision", cell: (review) => reviewDecisionWords[review.decision] },
         { key: "holds", head: "Of", cell: (review) => reviewStanding(review.inputsDigest === inputsDigest) },
+        { key: "ties", head: "Ties stated", roomy: true, cell: (review) => review.interests || "not asked then" },
       ]}
     />
   );

@@ -9,51 +9,79 @@ import { systemClock } from "@/lib/platform/clock.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { listItems } from "@/lib/store/items.ts";
+import { claimOf, commentsOf } from "@/lib/store/reviews.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
-import { counted, listed } from "@/lib/wording/formats.ts";
-import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
-import { queueStanding, repeatsCount, reviewPage } from "@/lib/wording/review.ts";
+import { counted, listed, plainDate } from "@/lib/wording/formats.ts";
+import { categoryLabels, labelOf, revisionLabels } from "@/lib/wording/labels.ts";
+import { claimWords, queueStanding, repeatsCount, reviewPage } from "@/lib/wording/review.ts";
+import { ReviewTabs } from "./review-tabs.tsx";
 
 /** What waits for a reviewer. */
 export default async function ReviewPage() {
+  const db = database();
   const person = await currentPerson();
-  const submitted = await listItems(database(), ["submitted"]);
-  const drafts = (await Promise.all(submitted.map((item) => loadDraft(item.id, systemClock())))).filter(
-    (draft) => draft !== null,
-  );
+  const submitted = await listItems(db, ["submitted"]);
+  const rows = (
+    await Promise.all(
+      submitted.map(async (item) => {
+        const draft = await loadDraft(item.id, systemClock(), person?.id ?? null);
+        const [claim, comments] = await Promise.all([claimOf(db, item.id), commentsOf(db, item.id)]);
+        return draft && !draft.blind ? [{ ...draft, claim, open: comments.filter(isOpen).length }] : [];
+      }),
+    )
+  ).flat();
   return (
     <>
       <PageHead title={reviewPage.title}>
         <p>{reviewPage.lead}</p>
       </PageHead>
-      {drafts.length === 0 ? (
+      <ReviewTabs current={paths.review()} person={person} />
+      {rows.length === 0 ? (
         <EmptyState title={reviewPage.none}>
           <p>{reviewPage.noneText}</p>
         </EmptyState>
       ) : (
         <DataTable
-          caption={`${counted(drafts.length, "item")} waiting`}
-          rows={drafts}
-          rowKey={(d) => d.record.item.id}
+          caption={`${counted(rows.length, "item")} waiting`}
+          rows={rows}
+          rowKey={({ record }) => record.item.id}
           columns={[
             {
               key: "item",
               head: "Item",
-              cell: (d) => <a href={paths.reviewItem(d.record.item.id)}>{d.record.item.name}</a>,
+              roomy: true,
+              cell: ({ record: { item }, snapshot, submission }) => (
+                <>
+                  <a href={paths.reviewItem(item.id)}>{item.name}</a>
+                  <div className="small soft">
+                    {labelOf(categoryLabels, item.category)} · {revisionLabels[snapshot.kind].toLowerCase()}
+                    {submission.submittedAt ? ` · since ${plainDate(submission.submittedAt.toISOString())}` : ""}
+                  </div>
+                </>
+              ),
             },
-            { key: "kind", head: "Kind", cell: (d) => labelOf(categoryLabels, d.record.item.category) },
-            { key: "answer", head: "The page would say", roomy: true, cell: (d) => itemAnswer(d.snapshot).headline },
+            { key: "says", head: "It would say", roomy: true, cell: ({ snapshot }) => itemAnswer(snapshot).headline },
             {
               key: "repeats",
-              head: "Repeats",
-              roomy: true,
-              cell: (d) => repeatsCount(d.placed.map((p) => repeatsOf(p.result).verdict)),
+              head: "Do repeats agree?",
+              cell: ({ placed }) => repeatsCount(placed.map((p) => repeatsOf(p.result).verdict)),
             },
-            { key: "by", head: "Readings loaded by", cell: (d) => listed(d.loadedBy.map((p) => p.name)) || "–" },
             {
-              key: "you",
+              key: "by",
+              head: "Loaded by",
+              cell: ({ loadedBy }) => listed(loadedBy.map((p) => p.name)) || "nobody yet",
+            },
+            { key: "open", head: "Open remarks", numeric: true, cell: ({ open }) => open },
+            {
+              key: "claim",
+              head: "Taken up",
+              cell: ({ claim }) => claimWords(claim?.reviewerName ?? null, claim?.reviewerId === person?.id),
+            },
+            {
+              key: "standing",
               head: "For you",
-              cell: (d) => queueStanding(may(person, "review-item", { authors: d.record.authors })),
+              cell: ({ concerned, record }) =>
+                queueStanding(may(person, "review-item", { authors: concerned, state: record.item.state })),
             },
           ]}
         />
@@ -61,3 +89,6 @@ export default async function ReviewPage() {
     </>
   );
 }
+
+const isOpen = (comment: { replyToId: string | null; settledAt: Date | null }): boolean =>
+  comment.replyToId === null && comment.settledAt === null;

@@ -29,6 +29,9 @@ const known: Record<string, Licence> = {
   },
 };
 
+/** Those an owner can choose from, the default first. */
+export const licenceChoices: readonly Licence[] = Object.values(known);
+
 /** The licence a registry names: by its identifier ("CC-BY-4.0", also "CC BY 4.0"), else its own words without an address. */
 export const licenceOf = (named: string): Licence =>
   known[named] ?? known[named.replaceAll(" ", "-")] ?? { name: named, title: named, path: null };

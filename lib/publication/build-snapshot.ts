@@ -23,6 +23,8 @@ export type WorkingReading = {
   mode: string | null;
   spot: string | null;
   setAside: { reason: string } | null;
+  session?: string;
+  factor?: number;
   result: Pick<
     ElementResult,
     "element" | "quantity" | "unit" | "belowDetection" | "value" | "error" | "k" | "detectionLimit"
@@ -37,6 +39,7 @@ export type WorkingResult = {
   decisions: Decision[];
   readings: WorkingReading[];
   depth?: SnapshotDepth | null;
+  fitness?: SnapshotResult["fitness"];
 };
 
 export type WorkingPart = Omit<Snapshot["specimens"][number]["parts"][number], "results"> & {
@@ -161,12 +164,20 @@ function partProblems(item: WorkingItem, part: WorkingPart): Problem[] {
   });
 }
 
-const snapshotResultOf = ({ reconciled, input, decisions, readings, depth }: WorkingResult): SnapshotResult => ({
+const snapshotResultOf = ({
+  reconciled,
+  input,
+  decisions,
+  readings,
+  depth,
+  fitness,
+}: WorkingResult): SnapshotResult => ({
   ...reconciled,
   decisions,
   readings: readings.map(snapshotReadingOf),
   ...(input ? { inputs: keptInputs(input, readings) } : {}),
   ...(depth ? { depth } : {}),
+  ...(fitness ? { fitness } : {}),
 });
 
 function snapshotReadingOf({ result, ...reading }: WorkingReading): SnapshotReading {

@@ -1,7 +1,9 @@
+import { worst } from "../consistency/session-fitness.ts";
 import type { AssessedItem, AssessInput } from "./assess-item.ts";
 import type { WorkingItem } from "./build-snapshot.ts";
 import type { PhotoScale } from "./photo-scale.ts";
 import type { Snapshot, SnapshotPhoto } from "./snapshot.ts";
+import { snapshotSessions } from "./snapshot-sessions.ts";
 
 /** A photo as the bench holds it: its files narrowest first, its spots in their order. */
 export type WorkingPhoto = Omit<SnapshotPhoto, "key" | "sizes" | "scale" | "spots"> & {
@@ -22,11 +24,16 @@ export type BenchRecord = {
 /** What goes with one publication of it. */
 export type Occasion = Pick<
   Snapshot,
-  "registry" | "revision" | "kind" | "reason" | "publishedAt" | "testers" | "review"
+  "registry" | "revision" | "kind" | "reason" | "publishedAt" | "testers" | "review" | "interests"
 >;
 
 /** The item on the bench, its assessed results and the occasion put together as what a publication takes. */
 export function workingItemOf(record: BenchRecord, assessed: AssessedItem, occasion: Occasion): WorkingItem {
+  const results = assessed.specimens.flatMap((s) => s.parts.flatMap((p) => p.results));
+  const sessions = snapshotSessions(
+    record.assess.sessions ?? [],
+    results.map((r) => ({ element: r.reconciled.element, readings: r.readings })),
+  );
   return {
     ...occasion,
     slug: record.item.slug,
@@ -38,6 +45,7 @@ export function workingItemOf(record: BenchRecord, assessed: AssessedItem, occas
       whoPaid,
       gotOn,
       dateCode,
+      ...(madeOn === undefined ? {} : { madeOn }),
       condition,
       parts: parts.map((part) => ({ ...part, results: part.results.map(({ mode: _, ...result }) => result) })),
     })),
@@ -50,13 +58,15 @@ export function workingItemOf(record: BenchRecord, assessed: AssessedItem, occas
       serial,
       windowMm,
       errorK,
-      fitness: "not-shown", // until sessions with check standards say otherwise
+      fitness: worst(results.flatMap((r) => r.instruments[serial] ?? [])),
     })),
+    ...(sessions.length > 0 ? { sessions } : {}),
     files: record.files,
   };
 }
 
-const snapshotPhotoOf = ({
+/** A photo on the bench as its page would show it. */
+export const snapshotPhotoOf = ({
   fileKey,
   alt,
   width,

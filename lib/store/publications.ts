@@ -3,7 +3,8 @@ import type { ReconcileResult } from "../reconcile/types.ts";
 import type { Db } from "./database.ts";
 import { entryOf } from "./published.ts";
 
-/** Writing of snapshots, reported values and reviews. Reading of published snapshots is in published.ts. */
+/** Writing of snapshots, and reported values. Reviews are in reviews.ts; reading of published snapshots is in published.ts. */
+
 /** The newest entry of the log, which the next one chains to. */
 export async function lastEntry(db: Db): Promise<LogEntry | null> {
   const row = await db.publication.findFirst({ orderBy: { seq: "desc" }, omit: { snapshot: true } });
@@ -48,48 +49,6 @@ export async function saveReportedValue(
     create: { ...key, ...data },
     update: data,
   });
-}
-
-export type ReviewRecord = {
-  id: string;
-  reviewerId: string;
-  reviewerName: string;
-  decision: "approved" | "sent-back";
-  note: string;
-  inputsDigest: string;
-  createdAt: Date;
-};
-
-export async function addReview(
-  tx: Db,
-  input: {
-    itemId: string;
-    reviewerId: string;
-    decision: "approved" | "sent-back";
-    note: string;
-    inputsDigest: string;
-    at: Date;
-  },
-): Promise<void> {
-  const { at, ...review } = input;
-  await tx.review.create({ data: { ...review, createdAt: at } });
-}
-
-export async function reviewsOf(db: Db, itemId: string): Promise<ReviewRecord[]> {
-  const rows = await db.review.findMany({
-    where: { itemId },
-    orderBy: { createdAt: "desc" },
-    include: { reviewer: { select: { name: true } } },
-  });
-  return rows.map((r) => ({
-    id: r.id,
-    reviewerId: r.reviewerId,
-    reviewerName: r.reviewer.name,
-    decision: r.decision === "approved" ? "approved" : "sent-back",
-    note: r.note,
-    inputsDigest: r.inputsDigest,
-    createdAt: r.createdAt,
-  }));
 }
 
 export type RegistryRecord = { name: string; invented: boolean; licence: string; contact: string | null };

@@ -1,9 +1,13 @@
 import type { AssessInput, AssessReading } from "../publication/assess-item.ts";
 import type { Snapshot } from "../publication/snapshot.ts";
+import type { AssessSession } from "../publication/snapshot-sessions.ts";
+import { shiftedTime } from "../consistency/join-sessions.ts";
 import type { Db } from "./database.ts";
 import { type Instrument, listInstruments } from "./instruments.ts";
 import { findItem, type ItemTree } from "./items.ts";
 import { readingsOfComponents, type StoredReading } from "./readings.ts";
+import { assessSessions } from "./assess-sessions.ts";
+import { keptApart } from "./retests.ts";
 
 /** An item with everything that is on the bench for it, and the same in the shape that `assessItem` takes. */
 export type WorkingRecord = {
@@ -15,18 +19,26 @@ export type WorkingRecord = {
   assess: AssessInput;
 };
 
-export async function workingItem(db: Db, itemId: string, today: string): Promise<WorkingRecord | null> {
+/** `viewerId`: for whom it is shown; whoever re-tests the item blind gets their own readings only. */
+export async function workingItem(
+  db: Db,
+  itemId: string,
+  today: string,
+  viewerId: string | null = null,
+): Promise<WorkingRecord | null> {
   const item = await findItem(db, itemId);
   if (!item) return null;
   const components = item.specimens.flatMap((s) => s.components);
-  const readings = await readingsOfComponents(
+  const all = await readingsOfComponents(
     db,
     components.map((c) => c.id),
   );
+  const readings = await keptApart(db, itemId, all, viewerId);
   const known = new Map((await listInstruments(db)).map((i) => [i.id, i]));
   const instruments = [...new Set(readings.map((r) => r.instrumentId))].flatMap((id) =>
     id && known.has(id) ? [known.get(id)!] : [],
   );
+  const sessions = await assessSessions(db, readings.flatMap((r) => r.sessionId ?? []));
   const assess = {
     item: itemWords(item),
     specimens: item.specimens.map(({ components: parts, itemId: _, ...specimen }) => ({
@@ -34,7 +46,8 @@ export async function workingItem(db: Db, itemId: string, today: string): Promis
       parts: parts.map(({ specimenId: __, ...part }) => part),
     })),
     readings: readings.map((r) => assessReading(r, r.instrumentId ? known.get(r.instrumentId) : undefined)),
-    testDay: lastDay(readings),
+    sessions,
+    testDay: lastDay(readings, sessions),
     today,
   };
   return {
@@ -67,15 +80,20 @@ function assessReading(r: StoredReading, instrument: Instrument | undefined): As
     setAside: r.setAside ? { reason: r.setAside.reason } : null,
     results: r.results,
     instrument: instrument ?? null,
+    sessionId: r.sessionId,
+    serial: instrument?.serial ?? null,
   };
 }
 
-// The day as the tester's own clock wrote it.
-const lastDay = (readings: StoredReading[]): string | null =>
-  readings.reduce<string | null>((last, r) => {
-    const day = r.takenAt?.slice(0, 10) ?? r.takenOn;
+/** The day as the tester's own clock wrote it, put right where the session says that the clock was wrong. */
+function lastDay(readings: StoredReading[], sessions: AssessSession[]): string | null {
+  const shifts = new Map(sessions.map((s) => [s.id, s.clockShiftMinutes]));
+  return readings.reduce<string | null>((last, r) => {
+    const shift = shifts.get(r.sessionId ?? "") ?? 0;
+    const day = (r.takenAt ? shiftedTime(r.takenAt, shift).slice(0, 10) : null) ?? r.takenOn;
     return day !== null && (last === null || day > last) ? day : last;
   }, null);
+}
 
 function filesOf(readings: StoredReading[]): Snapshot["files"] {
   const files = new Map<string, Snapshot["files"][number]>();

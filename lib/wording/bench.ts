@@ -39,12 +39,12 @@ export const nextStepWords: Record<NextStep, (parts: number) => { title: string;
     text: `${counted(parts, "part has", "parts have")} no reading yet. Readings wait under “Unassigned readings”. A page cannot be published while a part has no result.`,
   }),
   "submit-or-publish": () => ({
-    title: "Ask for a review, or publish",
-    text: "A reviewer who loaded none of these readings looks whether repeats agree. You can also publish now; the page then says “Not checked by a second person” until somebody has.",
+    title: "Ask for a review",
+    text: "A reviewer who took none of these readings looks whether repeats agree, asks what is unclear, and approves exactly what you see here or sends it back.",
   }),
   "wait-for-review": () => ({
     title: "Waiting for a reviewer",
-    text: "You can go on working, but what changes now has to be looked at anew. You can also publish before the review; the page then says “Not checked by a second person”.",
+    text: "You can go on working and answer remarks, but what changes now has to be looked at anew: an approval holds for one state only.",
   }),
   publish: () => ({
     title: "Reviewed: publish it",
@@ -52,15 +52,15 @@ export const nextStepWords: Record<NextStep, (parts: number) => { title: string;
   }),
   "review-again": () => ({
     title: "Changed since it was approved",
-    text: "The approval was for other readings or words, so it no longer counts. Ask for a review again, or publish; the page then says “Not checked by a second person”.",
+    text: "The approval was for other readings, photos or words, so it no longer counts. Ask for a review again.",
   }),
   "nothing-new": () => ({
     title: "Published",
-    text: "The public page says what the bench says. When readings or words change, publish a new revision.",
+    text: "The public page says what the bench says. When readings or words change, or when it has to be corrected or withdrawn, start a new revision below.",
   }),
   "publish-again": () => ({
     title: "The bench has moved on from the public page",
-    text: "What is listed here is not public yet. Publish a new revision with a reason; the older one stays where it is.",
+    text: "What is listed here is not public yet. Say below what kind of change it is and why, and ask for a review; the older revision stays where it is.",
   }),
   withdrawn: () => ({
     title: "Withdrawn",

@@ -47,8 +47,14 @@ export const intervalText = ([low, high]: readonly [string, string], unit: strin
 /** "not detected (below 5 mg/kg)". */
 export const notDetectedText = (below: string, unit: string): string => `not detected (below ${withUnit(below, unit)})`;
 
+/** What of a result is needed to print it in one line. */
+export type PrintedResult = Pick<
+  SnapshotResult,
+  "state" | "stated" | "unit" | "asymmetric" | "range" | "below" | "upperBound"
+> & { counts: Pick<SnapshotResult["counts"], "spots" | "spotsDetected"> };
+
 /** The digits to print as the bound of a non-detect (as stated) or of too few detections (three digits). */
-function boundDigits(result: SnapshotResult): string | null {
+function boundDigits(result: PrintedResult): string | null {
   if (result.state === "not-detected")
     return result.stated.below ?? (result.below === null ? null : significant(result.below));
   return result.upperBound === null ? null : significant(result.upperBound);
@@ -59,7 +65,7 @@ function boundDigits(result: SnapshotResult): string | null {
  * "412 ± 36 mg/kg" · "102 mg/kg (73 to 159 mg/kg)" · "61 to 148 mg/kg, differing from spot to spot" ·
  * "detected at 1 of 3 spots; at most 19 mg/kg" · "not detected (below 5 mg/kg)" · "no result".
  */
-export function resultText(result: SnapshotResult): string {
+export function resultText(result: PrintedResult): string {
   const { stated, unit, counts } = result;
   switch (result.state) {
     case "quantified": {

@@ -3,11 +3,13 @@ import { accessProblems } from "./access-problems.ts";
 import { amountProblems } from "./amount-problems.ts";
 import { fieldName } from "./form-fields.ts";
 import { readable } from "./labels.ts";
-import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
 import { photoProblems } from "./photo-problems.ts";
+import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
 import { publicationProblems } from "./publication-problems.ts";
 import { readingProblems } from "./reading-problems.ts";
+import { reviewProblems } from "./review-problems.ts";
 import { sessionProblems } from "./session-problems.ts";
+import { testRequestProblems } from "./test-requests.ts";
 import { typedProblems } from "./typed-words.ts";
 import { workflowProblems } from "./workflow-problems.ts";
 
@@ -25,9 +27,11 @@ export const problemWords: ProblemWords = {
   ...workflowProblems,
   ...sessionProblems,
   ...publicationProblems,
-  ...accessProblems,
   ...photoProblems,
+  ...accessProblems,
+  ...reviewProblems,
   ...amountProblems,
+  ...testRequestProblems,
   ...typedProblems,
   ...formProblems,
 };

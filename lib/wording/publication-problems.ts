@@ -12,10 +12,6 @@ export const publicationProblems: ProblemWords = {
     `There is no revision ${quoted(p.found)} of this item.${p.allowed ? ` There are revisions ${p.allowed}.` : ""}`,
   "revision-kind": (p) =>
     `Revision 1 is the first publication, and later ones are a correction, an update or a withdrawal.${foundText(p)}`,
-  "already-withdrawn": (p) => `${p.found ? `${quoted(p.found)} has` : "This item has"} already been withdrawn.`,
-  "needs-approval": () => "Another person has to approve this before it can be published.",
-  "approval-outdated": () =>
-    "Readings or results have changed since this was approved, so it has to be reviewed again.",
   "slug-form": (p) => `An address is made of small letters, digits and single hyphens.${foundText(p)}`,
   "reading-unknown": (p) =>
     `${placeOf(p)}a spot names the reading ${quoted(p.found)}, which is not among the part's readings. Work the result out again.`,

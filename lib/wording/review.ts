@@ -1,35 +1,46 @@
 import type { Repeats } from "../consistency/repeats.ts";
-import { counted } from "./formats.ts";
+import type { ApprovalGate } from "../publication/approval.ts";
+import type { Plan } from "../reconcile/what-next.ts";
+import { amountText, chancesText, counted, listed } from "./formats.ts";
 
 /** The review desk's own words. */
 export const reviewPage = {
   title: "Review",
-  lead: "Items that a tester asks somebody else to look at before, or after, they are published: do repeats agree, are the reasons good, would you say the same?",
+  lead: "Items that a tester asks somebody else to look at before they are published: do repeats agree, are the reasons good, would you say the same?",
   none: "Nothing waits for a review",
   noneText: "A tester hands an item over with “Ask for a review” on its bench page. It then appears here.",
 } as const;
 
-export const reviewDecisionWords: Record<"approved" | "sent-back", string> = {
+export const reviewDecisionWords: Record<"approved" | "sent-back" | "more-shots", string> = {
   approved: "approved",
   "sent-back": "sent back",
+  "more-shots": "asked for more shots",
 };
 
 /** Whether a review was of what stands here now. */
 export const reviewStanding = (same: boolean): string =>
   same ? "exactly what stands here" : "an earlier state; it no longer counts";
 
+const refusals: Record<string, string> = {
+  "own-readings":
+    "You made this item, took its readings or handed it in, so somebody else has to review it. You can read and answer everything here.",
+  "not-submitted": "This item is not waiting for a review at the moment. You can read everything here.",
+};
+
 /** Why there is no form to decide with; null where there is one. */
-export function whyNoDecision(answer: { yes: true } | { yes: false; code: string }, waiting: boolean): string | null {
-  if (!answer.yes)
-    return answer.code === "own-readings"
-      ? "You loaded some of these readings yourself, so somebody else has to review them. You can read everything here."
-      : "Your role lets you read this, not decide on it. A reviewer or the owner decides.";
-  return waiting ? null : "This item is not waiting for a review at the moment. You can read everything here.";
-}
+export const whyNoDecision = (answer: { yes: true } | { yes: false; code: string }): string | null =>
+  answer.yes
+    ? null
+    : (refusals[answer.code] ??
+      "Your role lets you read this and answer remarks, not decide on it. A reviewer or the owner decides.");
+
+/** Who has taken an item up, as the queue and the page say it. */
+export const claimWords = (name: string | null, own: boolean): string =>
+  name === null ? "free" : own ? "you have it" : `${name} has it`;
 
 /** The queue's last column. */
 export const queueStanding = (answer: { yes: true } | { yes: false; code: string }): string =>
-  answer.yes ? "to review" : answer.code === "own-readings" ? "your own readings" : "to read";
+  answer.yes ? "to review" : answer.code === "own-readings" ? "your own" : "to read";
 
 /** "5 agree, 1 does not, 2 cannot be said". */
 export function repeatsCount(verdicts: readonly Repeats["verdict"][]): string {
@@ -42,10 +53,100 @@ export function repeatsCount(verdicts: readonly Repeats["verdict"][]): string {
   return said.length === 0 ? "no result yet" : `${counted(verdicts.length, "result")}: ${said.join(", ")}`;
 }
 
+const doneWords: Record<string, string> = {
+  approved: "Approved. The tester can publish it with your name.",
+  submitted: "Approved. This registry asks for one more person’s approval, so the item stays in the queue.",
+  "sent-back": "Sent back with your note. The tester sees it at the bench.",
+  "more-shots": "Sent back with your wish for more shots. The tester sees it at the bench.",
+};
+
 /** Said on the page once a decision is given; null for anything else. */
-export function reviewDoneWords(decision: string | undefined): string | null {
-  if (decision === "approved") return "Approved. The tester can publish it with your name.";
-  return decision === "sent-back" ? "Sent back with your note. The tester sees it at the bench." : null;
+export const reviewDoneWords = (decision: string | undefined): string | null =>
+  decision !== undefined && Object.hasOwn(doneWords, decision) ? (doneWords[decision] ?? null) : null;
+
+export const decisionMissing = "Choose one: approve what is shown, ask for more shots, or send it back.";
+
+/** How far the approvals have come, at the bench and the review desk. */
+export function gateSentence(gate: ApprovalGate): string {
+  const by = listed(gate.by);
+  switch (gate.state) {
+    case "enough":
+      return gate.by.length > 0
+        ? `Approved by ${by}, for exactly what stands here. The page will name ${gate.by.length === 1 ? "the reviewer" : "both"}.`
+        : "It can be published.";
+    case "unreviewed":
+      return gate.needed === 0
+        ? "This registry lets a page be published without a review. It then says “Not independently reviewed”."
+        : "Nobody else is in this registry who could review it. It can be published unreviewed; the page then says “Not independently reviewed”.";
+    case "moved":
+      return "It was approved once, but something has changed since: a reading, a spot, a photo, a word or the reason. The approval no longer counts; ask for a review again.";
+    case "lacking":
+      return gate.needed === 2
+        ? gate.given === 1
+          ? `This registry asks for two approvals. ${by} has approved exactly this; one more person has to.`
+          : "This registry asks for the approvals of two people before anything is published."
+        : "Another person has to approve it before it can be published.";
+  }
 }
 
-export const decisionMissing = "Choose one: approve what is shown, or send it back.";
+export const noTies = "Nothing ties me to whoever made or sells it.";
+export const interestsQuestion = {
+  legend: "What ties you to whoever made or sells it?",
+  hint: "Money, work, family, a quarrel: whatever a reader would want to know. It stands on the public page.",
+  none: "Nothing does",
+  some: "Something does, and here it is",
+} as const;
+
+/** "3 more spots: U about 21 mg/kg; decided in about 83 chances in 100". */
+export function planText(plan: Plan, unit: string): string {
+  const what: Record<Plan["kind"], string> = {
+    "more-spots": counted(plan.amount, "more spot"),
+    "longer-counts": `counts ${plan.amount} times as long`,
+    "closer-standard": "a check standard nearer the value",
+    laboratory: "a laboratory",
+  };
+  const chance = plan.chance === null ? "" : `; it would then be clear of the limit in ${chancesText(plan.chance)}`;
+  return `${what[plan.kind]}: an expanded uncertainty of about ${amountText(plan.expectedU, unit)}${chance}`;
+}
+
+/** What a remark is about, where the page has no better name for it any more. */
+export const aboutGone = "something that is no longer part of the item";
+
+const actWords: Record<string, string> = {
+  "create-item": "made the item",
+  "edit-item": "changed its words",
+  "add-specimen": "added an object",
+  "add-component": "added a part",
+  "edit-component": "changed a part",
+  "remove-component": "took a part away",
+  "add-photo": "added a photo",
+  "assign-readings": "put readings on a part",
+  "unassign-readings": "took readings off a part",
+  "restore-assignments": "put readings back where they were",
+  "set-aside-reading": "set readings aside",
+  "restore-reading": "took readings back into the result",
+  "submit-item": "asked for a review",
+  "claim-item": "took it up for review",
+  "release-item": "gave the review back",
+  "review-item": "decided on it",
+  "comment-item": "made a remark or an answer",
+  "settle-comment": "called a remark settled",
+  "ask-retest": "asked for a blind re-test",
+  "hand-in-retest": "handed a re-test in",
+  "call-off-retest": "called a re-test off",
+  "start-revision": "started a new revision",
+  "drop-revision": "dropped the revision that was started",
+  "publish-item": "published it",
+  "add-maker-answer": "attached a maker’s answer",
+};
+
+/** What somebody did, in a history; an act without words of its own as its code reads. */
+export const actText = (action: string): string => actWords[action] ?? action.replaceAll("-", " ");
+
+/** What a re-test came to. */
+export const retestVerdicts: Record<"agree" | "differ" | "cannot-say", string> = {
+  agree: "The two values agree within their uncertainties.",
+  differ: "The two values differ by more than their uncertainties explain.",
+  "cannot-say":
+    "The two cannot be held beside each other by number: at least one is below detection, or no uncertainty is left.",
+};

@@ -12,8 +12,19 @@ export const workflowProblems: ProblemWords = {
   "made-after-got": (p) =>
     `It cannot have been made later (${p.found}) than it was got (${p.allowed}). One of the two is wrong.`,
   "unknown-part": (p) => `There is no part ${quoted(p.found)} in this item. Reload the page and choose again.`,
-  "part-has-readings": (p) =>
-    `There ${p.found === "1" ? "is 1 reading" : `are ${p.found ?? "some"} readings`} on this part. Take them off it first; then it can be taken away.`,
+  "stands-in-publication": (p) =>
+    `It stands in revision ${p.found ?? "1"} of the published page, so it stays. What was wrong with it is said by a correction.`,
+  "object-has-tests": (p) =>
+    `There ${p.found === "1" ? "is 1 wipe or laboratory result" : `are ${p.found ?? "some"} wipes or laboratory results`} of this object. Take them away first.`,
+  "is-back-already": (p) => `${quoted(p.found)} is back already. Reload the page.`,
+  "part-named-twice": (p) =>
+    `The item ${quoted(p.allowed)} has two parts called ${quoted(p.found)}. Give each its own name, or give them one item each.`,
+  "item-of-two-kinds": (p) =>
+    `The item ${quoted(p.found)} is given two kinds of object. Choose the same kind for all its parts, or give them different names.`,
+  "group-without-readings": (p) =>
+    `No reading called ${quoted(p.found)} waits any more; somebody put them on a part meanwhile. Reload the page.`,
+  "item-in-use": () =>
+    "One of the items has photos, remarks or results of other tests by now, so they are not taken back. Take away what is wrong by hand.",
   "unknown-reading": (p) =>
     `There is no reading ${quoted(p.found)}. It may have been undone with its file; reload the page.`,
   "unknown-spot": (p) => `There is no spot ${quoted(p.found)} on this part. Reload the page and choose again.`,
@@ -46,12 +57,7 @@ export const workflowProblems: ProblemWords = {
     `${placeOf(p)}the file could not be read as a table.${foundText(p)}${allowedText(p)} Nothing was stored.`,
   "column-needs-element": (p) => `${placeOf(p)}say which element these figures are of, by its symbol, such as Pb.`,
   "file-missing": () => "Choose a file first.",
-  "photo-unreadable": (p) =>
-    `${placeOf(p)}this is not a picture that can be read.${foundText(p)}${allowedText(p)} Nothing was stored.`,
   "needs-company": (p) => `${placeOf(p)}this cannot stand alone.${foundText(p)}${allowedText(p)}`,
-  "not-submitted": (p) => `This item is not waiting for a review.${foundText(p)} Ask its tester to submit it.`,
-  "stale-draft": () =>
-    "Someone changed this while you were looking at it. Reload the page to see the newest state, then try again. Nothing was changed.",
   "store-failed": () => "The change could not be stored, and nothing of it was kept. Please try again.",
 };
 

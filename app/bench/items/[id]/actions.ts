@@ -4,6 +4,7 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import type { FormState } from "@/app/_components/action-form.tsx";
 import { errorReply, noticeReply } from "@/app/_components/form-reply.ts";
+import { signedHead } from "@/app/_log/signed-head.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { formQuantity, formText, formTextOrNull, formTicked, parseForm } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
@@ -17,8 +18,7 @@ import {
   removeComponentWorkflow,
   specimenInput,
 } from "@/lib/workflows/describe-specimen.ts";
-import { publishInput, publishItemWorkflow } from "@/lib/workflows/publish-item.ts";
-import { submitItemWorkflow } from "@/lib/workflows/review-item.ts";
+import { publishItemWorkflow } from "@/lib/workflows/publish-item.ts";
 import { restoreReadingWorkflow, setReadingAsideWorkflow } from "@/lib/workflows/set-reading-aside.ts";
 import { itemFormValues, readingIdsOf } from "../item-form-values.ts";
 
@@ -43,8 +43,8 @@ export async function addSpecimen(itemId: string, _: FormState, data: FormData):
     whoPaid: formText(data, "whoPaid"),
     gotOn: formTextOrNull(data, "gotOn"),
     dateCode: formTextOrNull(data, "dateCode"),
-    condition: formTextOrNull(data, "condition"),
     madeOn: formTextOrNull(data, "madeOn"),
+    condition: formTextOrNull(data, "condition"),
   });
   const outcome = form.ok ? await addSpecimenWorkflow(await requestContext(), itemId, form.value) : form;
   if (!outcome.ok) return inForm("object-", errorReply(outcome.problems));
@@ -102,25 +102,14 @@ export async function handleReadings(partId: string, _: FormState, data: FormDat
   return noticeReply(`${readings} set aside.`);
 }
 
-export async function submitItem(itemId: string, _: FormState, __: FormData): Promise<FormState> {
-  const outcome = await submitItemWorkflow(await requestContext(), itemId);
-  if (!outcome.ok) return errorReply(outcome.problems);
-  revalidatePath(paths.bench(), "layout");
-  revalidatePath(paths.review(), "layout");
-  return noticeReply("Handed to the reviewers.");
-}
-
-export async function publishItem(itemId: string, _: FormState, data: FormData): Promise<FormState> {
-  const form = parseForm(publishInput, {
-    itemId,
-    kind: formTextOrNull(data, "kind"),
-    reason: formTextOrNull(data, "reason"),
-  });
-  const outcome = form.ok ? await publishItemWorkflow(await requestContext(), form.value) : form;
+export async function publishItem(itemId: string, _: FormState, __: FormData): Promise<FormState> {
+  const outcome = await publishItemWorkflow(await requestContext(), { itemId });
   if (!outcome.ok) return inForm("publish-", errorReply(outcome.problems));
+  await signedHead();
   const { slug } = outcome.value;
   for (const path of [paths.item(slug), paths.home(), paths.items(), paths.corrections(), paths.log()])
     revalidatePath(path);
   revalidatePath(paths.bench(), "layout");
+  revalidatePath(paths.review(), "layout");
   redirect(`${paths.benchItem(itemId)}?published=${outcome.value.revision}`);
 }

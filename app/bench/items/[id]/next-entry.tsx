@@ -1,45 +1,58 @@
 import { ActionForm } from "@/app/_components/action-form.tsx";
 import { Actions, ButtonLink } from "@/app/_components/button.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
-import { SelectField, TextAreaField } from "@/app/_components/field.tsx";
+import { submitItem } from "@/app/_draft/actions.ts";
+import { InterestsField } from "@/app/_draft/interests-field.tsx";
 import type { Draft } from "@/app/_draft/load-draft.ts";
+import { RevisionEntry } from "@/app/_draft/revision-entry.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { nextStepWords, publishPromise } from "@/lib/wording/bench.ts";
 import { revisionLine } from "@/lib/wording/catalogue.ts";
 import { changeSentence } from "@/lib/wording/changes.ts";
 import { counted, plainDate } from "@/lib/wording/formats.ts";
-import { revisionLabels } from "@/lib/wording/labels.ts";
 import { problemSentences } from "@/lib/wording/problems.ts";
+import { gateSentence, reviewDecisionWords } from "@/lib/wording/review.ts";
 import { nextStep } from "../next-step.ts";
-import { publishItem, submitItem } from "./actions.ts";
+import { publishItem } from "./actions.ts";
 
 /** The one next step in words, and the control that takes it. */
 export function NextEntry({ draft }: { draft: Draft }) {
-  const { record, snapshot, published, changes, problems, reviews } = draft;
+  const { record, snapshot, published, changes, problems, reviews, gate, started, submission } = draft;
+  const { item } = record;
   const parts = snapshot.specimens.flatMap((s) => s.parts);
   const waiting = parts.filter((p) => p.results.length === 0).length;
+  const withdrawing = started?.kind === "withdrawal";
   const step = nextStep({
-    state: record.item.state,
-    objects: snapshot.specimens.length,
-    parts: parts.length,
+    state: item.state,
+    objects: record.item.specimens.length,
+    parts: record.item.specimens.flatMap((s) => s.components).length,
     partsWithoutResult: waiting,
     reviewed: snapshot.review.reviewed,
     published: published !== null,
-    changed: changes.length > 0,
+    changed: changes.length > 0 || started !== null,
   });
   const { title, text } = nextStepWords[step](waiting);
-  const sentBack = record.item.state === "draft" && reviews[0]?.decision === "sent-back" ? reviews[0] : null;
+  const [last] = reviews;
+  const sentBack = item.state === "draft" && last && last.decision !== "approved" ? last : null;
   // The step above says it already, with the way out.
   const inTheWay = step === "assign-readings" ? problems.filter((p) => p.code !== "part-without-result") : problems;
   const ready = problems.length === 0 && step !== "nothing-new";
-  const submittable = ready && ["submit-or-publish", "review-again", "publish-again", "withdrawn"].includes(step);
+  const named = published === null || started !== null;
+  const submittable =
+    ready &&
+    named &&
+    item.state !== "submitted" &&
+    gate.state !== "enough" &&
+    step !== "add-object" &&
+    step !== "add-part";
   return (
     <>
       <h3>{title}</h3>
       <p>{text}</p>
       {sentBack ? (
         <p>
-          {sentBack.reviewerName} sent it back on {plainDate(sentBack.createdAt.toISOString())}: {sentBack.note}
+          {sentBack.reviewerName} {reviewDecisionWords[sentBack.decision]} on{" "}
+          {plainDate(sentBack.createdAt.toISOString())}: {sentBack.note}
         </p>
       ) : null}
       {published ? (
@@ -47,7 +60,7 @@ export function NextEntry({ draft }: { draft: Draft }) {
           Public page: <a href={paths.item(published.slug)}>{paths.item(published.slug)}</a>. {revisionLine(published)}.
         </p>
       ) : null}
-      {changes.length > 0 ? (
+      {changes.length > 0 && !withdrawing ? (
         <Disclosure summary={`What the public page does not say yet: ${counted(changes.length, "change")}`}>
           <ul>
             {changes.map((change, index) => (
@@ -81,59 +94,38 @@ export function NextEntry({ draft }: { draft: Draft }) {
           </ul>
         </>
       ) : null}
-      {submittable ? <ActionForm action={submitItem.bind(null, record.item.id)} submit="Ask for a review" /> : null}
-      {ready ? <PublishForm draft={draft} primary={!submittable} /> : null}
+      <RevisionEntry draft={draft} />
+      {ready && named ? <p>{gateSentence(gate)}</p> : null}
+      {submittable ? (
+        <ActionForm action={submitItem.bind(null, item.id)} submit="Ask for a review">
+          <InterestsField before={submission.interests} />
+        </ActionForm>
+      ) : null}
+      {ready && named && (gate.state === "enough" || gate.state === "unreviewed") ? (
+        <PublishForm draft={draft} />
+      ) : null}
+      <p className="small">
+        <a href={paths.reviewItem(item.id)}>Remarks, reviews and re-tests</a> ·{" "}
+        <a href={paths.itemHistory(item.id)}>Who did what</a>
+      </p>
     </>
   );
 }
 
-/** Revision 1 asks nothing; later ones ask what kind of change it is, and why. */
-function PublishForm({ draft: { record, snapshot, published }, primary }: { draft: Draft; primary: boolean }) {
-  const submit = snapshot.review.reviewed ? "Publish" : "Publish without a review";
-  const again = published !== null;
+/** What publishing does cannot be undone: said each time. Without a review it is folded away. */
+function PublishForm({ draft: { record, snapshot } }: { draft: Draft }) {
+  const { reviewed } = snapshot.review;
+  const verb = snapshot.kind === "withdrawal" ? "Withdraw" : "Publish";
+  const submit = reviewed ? verb : `${verb} without a review`;
   const form = (
-    <ActionForm
-      action={publishItem.bind(null, record.item.id)}
-      submit={again ? `${submit} as revision ${snapshot.revision}` : submit}
-      submitKind={primary && snapshot.review.reviewed ? "primary" : "secondary"}
-    >
-      {again ? (
-        <>
-          <SelectField
-            id="publish-kind"
-            name="kind"
-            label="What kind of change is it?"
-            choices={[
-              { value: "update", label: revisionLabels.update },
-              { value: "correction", label: revisionLabels.correction },
-            ]}
-            defaultValue="update"
-          />
-          <TextAreaField
-            id="publish-reason"
-            name="reason"
-            label="Why"
-            hint="Stands on the page, in the log and among the corrections"
-            rows={3}
-            maxLength={600}
-            required
-          />
-        </>
-      ) : null}
-    </ActionForm>
+    <>
+      <p className="soft">{publishPromise}</p>
+      <ActionForm
+        action={publishItem.bind(null, record.item.id)}
+        submit={snapshot.revision > 1 ? `${submit} as revision ${snapshot.revision}` : submit}
+        submitKind={reviewed ? "primary" : "secondary"}
+      />
+    </>
   );
-  const promise = <p className="soft">{publishPromise}</p>;
-  if (snapshot.review.reviewed)
-    return (
-      <>
-        {promise}
-        {form}
-      </>
-    );
-  return (
-    <Disclosure summary="Publish without a review">
-      {promise}
-      {form}
-    </Disclosure>
-  );
+  return reviewed ? form : <Disclosure summary={`${verb} without a review`}>{form}</Disclosure>;
 }

@@ -12,6 +12,7 @@ import { loadDraft } from "@/app/_draft/load-draft.ts";
 import { PartResults } from "@/app/_draft/part-results.tsx";
 import { PastReviews } from "@/app/_draft/past-reviews.tsx";
 import { ResultSummary } from "@/app/_draft/result-summary.tsx";
+import { currentPerson } from "@/lib/access/current-person.ts";
 import { systemClock } from "@/lib/platform/clock.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { itemStateWords } from "@/lib/wording/bench.ts";
@@ -38,7 +39,8 @@ type Props = {
 export default async function BenchItemPage({ params, searchParams }: Props) {
   const { id } = await params;
   const { published, photo } = await searchParams;
-  const draft = await loadDraft(id, systemClock());
+  const person = await currentPerson();
+  const draft = await loadDraft(id, systemClock(), person?.id ?? null);
   if (!draft) notFound();
   const { record, snapshot, placed } = draft;
   const { item } = record;

@@ -1,0 +1,32 @@
+import type { Db } from "./database.ts";
+
+/** One thing that a person did. `detail` holds what a team member needs to understand it later: plain values only. */
+export type Act = {
+  at: Date;
+  actor: { id: string; name: string } | null;
+  action: string;
+  record: string;
+  recordId: string;
+  itemId?: string | null;
+  detail?: Record<string, string | number | boolean | null>;
+};
+
+/** Writes down who did what, when, to which record, in the transaction of the workflow that does it. It is never changed or deleted (triggers). */
+export async function recordAct(tx: Db, act: Act): Promise<void> {
+  const { at, actor, action, record, recordId, itemId = null, detail = {} } = act;
+  const who = { actorId: actor?.id ?? null, actorName: actor?.name ?? "the registry itself" };
+  await tx.auditEntry.create({
+    data: { at, ...who, action, record, recordId, itemId, detail: JSON.stringify(detail) },
+  });
+}
+
+export type RecordedAct = Required<Omit<Act, "actor">> & { id: number; actorName: string };
+
+/** What was done to an item and all that belongs to it, the newest first. */
+export async function actsOnItem(db: Db, itemId: string, most = 500): Promise<RecordedAct[]> {
+  const rows = await db.auditEntry.findMany({ where: { itemId }, orderBy: { id: "desc" }, take: most });
+  return rows.map(({ actorId: _, detail, ...row }) => ({
+    ...row,
+    detail: JSON.parse(detail) as RecordedAct["detail"],
+  }));
+}
