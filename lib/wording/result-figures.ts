@@ -99,7 +99,7 @@ export type SpotFigureRow = {
 };
 
 const shotOf = (reading: SnapshotReading, quantity: QuantityKind) =>
-  normaliseShot({ ...reading, quantity, setAside: reading.setAside }, quantity);
+  normaliseShot({ ...reading, factor: reading.factor ?? 1, quantity, setAside: reading.setAside }, quantity);
 
 /**
  * Shots by spot in the result's unit, each with two standard uncertainties to either side. A shot whose unit cannot be
