@@ -1,12 +1,15 @@
 import { infiniteThicknessMm, readingDepth, shareOfThick } from "../attenuation/reading-depth.ts";
+import { shiftedTime } from "../consistency/join-sessions.ts";
+import { type Fitness, shotFitness, worst } from "../consistency/session-fitness.ts";
 import { decisionsByResult } from "../limits/decisions-for.ts";
 import { subjectOf } from "../limits/subject-of.ts";
-import { type PartReading, partInputs } from "../reconcile/part-inputs.ts";
+import { type PartReading, partInputs, type ShotFitness } from "../reconcile/part-inputs.ts";
 import { reconcile } from "../reconcile/reconcile.ts";
 import type { ReconcileResult } from "../reconcile/types.ts";
 import type { WorkingPart, WorkingReading, WorkingResult, WorkingSpecimen } from "./build-snapshot.ts";
 import { canonicalJson, type Sha256 } from "./canonical-json.ts";
 import type { Snapshot, SnapshotDepth } from "./snapshot.ts";
+import type { AssessSession } from "./snapshot-sessions.ts";
 
 /** A reading as the bench holds it: enough to reconcile, and to walk back to its file. */
 export type AssessReading = PartReading & {
@@ -15,6 +18,8 @@ export type AssessReading = PartReading & {
   row: number | null;
   number: string | null;
   takenAtText: string | null;
+  sessionId?: string | null;
+  serial?: string | null; // of the instrument that took it
 };
 
 export type AssessPart = Omit<WorkingPart, "results">;
@@ -22,12 +27,15 @@ export type AssessInput = {
   item: Snapshot["item"];
   specimens: (Omit<WorkingSpecimen, "parts"> & { parts: AssessPart[] })[];
   readings: AssessReading[];
+  /** Their sessions, and earlier ones of the same instruments; left out, nobody asks whether the instrument was fit. */
+  sessions?: AssessSession[];
   /** ISO date of the last shot; null where no reading carries a time. */
   testDay: string | null;
   today: string;
 };
 
-export type AssessedResult = WorkingResult & { mode: string | null };
+/** `instruments`: by serial, what the sessions say of the shots used. */
+export type AssessedResult = WorkingResult & { mode: string | null; instruments: Record<string, Fitness> };
 export type AssessedPart = AssessPart & { results: AssessedResult[] };
 export type AssessedItem = {
   specimens: (Omit<WorkingSpecimen, "parts"> & { parts: AssessedPart[] })[];
@@ -57,7 +65,10 @@ export function assessItem(input: AssessInput, hash: Sha256): AssessedItem {
     ...specimen,
     parts: parts.map(({ results, ...part }) => ({ ...part, results: results.map((r) => r.reconciled.inputsDigest) })),
   }));
-  return { specimens, inputsDigest: hash(canonicalJson({ item: input.item, specimens: digests })) };
+  // Why doubtful readings are used is read by whoever approves it.
+  const reasons = (input.sessions ?? []).flatMap((s) => (s.inDoubtReason === null ? [] : [[s.id, s.inDoubtReason]]));
+  const about = { item: input.item, specimens: digests, ...(reasons.length > 0 ? { reasons } : {}) };
+  return { specimens, inputsDigest: hash(canonicalJson(about)) };
 }
 
 type AssessSpecimen = AssessInput["specimens"][number];
@@ -71,13 +82,21 @@ function resultsOf(
 ): AssessedResult[] {
   const byId = new Map(readings.map((r) => [r.id, r]));
   const thickFor = (element: string) => infiniteThicknessMm(part.material, element);
-  const reconciled = partInputs(part, readings, thickFor).map(({ mode, input: one, resultOf }) => ({
+  const fitFor = input.sessions ? fitnessOfSessions(input.sessions, part.material) : undefined;
+  const inputs = partInputs(part, readings, thickFor, fitFor).map((each) => ({
+    ...each,
+    shots: new Map(each.input.shots.map((shot) => [shot.id, shot])),
+  }));
+  const reconciled = inputs.map(({ mode, input: one, resultOf, fitnessOf, shots }) => ({
     mode,
+    ...fitnessOfResult(fitnessOf, (id) => shots.get(id)?.setAside === null, byId),
     input: one,
     result: reconcile(one, hash),
     readings: [...resultOf].map(([id, result]): WorkingReading => {
-      const { componentId: _, instrument: __, results: ___, ...reading } = byId.get(id)!;
-      return { ...reading, result };
+      const { componentId: _, instrument: __, results: ___, sessionId, serial: ____, ...reading } = byId.get(id)!;
+      const { setAside = null, factor } = shots.get(id) ?? {};
+      const session = sessionId ? { session: sessionId } : {};
+      return { ...reading, setAside, ...session, ...(factor === undefined ? {} : { factor }), result };
     }),
   }));
   const decided = decideAll(
@@ -93,7 +112,43 @@ function resultsOf(
     decisions: decided[i] ?? [],
     readings: rows,
     depth: depthOf(part, result),
+    ...(reconciled[i]?.fitness ? { fitness: reconciled[i].fitness } : {}),
+    instruments: reconciled[i]?.instruments ?? {},
   }));
+}
+
+/** Only of what an analyser read in the part itself can a check standard say anything. */
+function fitnessOfSessions(sessions: readonly AssessSession[], material: string) {
+  const byId = new Map(sessions.map((session) => [session.id, session]));
+  return (
+    reading: PartReading & { sessionId?: string | null },
+    result: PartReading["results"][number],
+  ): ShotFitness | null => {
+    if (!readByXRays.has(result.quantity)) return null;
+    const session = byId.get(reading.sessionId ?? "") ?? null;
+    const { element, quantity } = result;
+    const { mode } = reading;
+    const takenAt = reading.takenAt === null ? null : shiftedTime(reading.takenAt, session?.clockShiftMinutes ?? 0);
+    const about = session && { id: session.id, label: session.label, doubtAllowed: session.inDoubtReason !== null };
+    return shotFitness(session?.fitness ?? null, about, { element, quantity, mode, takenAt }, material);
+  };
+}
+
+/** The worst state of the shots used; where a failed check left none, that of those left out. */
+function fitnessOfResult(
+  fitnessOf: ReadonlyMap<string, ShotFitness>,
+  isUsed: (id: string) => boolean,
+  byId: ReadonlyMap<string, AssessReading>,
+): { fitness: Fitness | null; instruments: Record<string, Fitness> } {
+  const used = [...fitnessOf].filter(([id]) => isUsed(id));
+  const counted = used.length > 0 ? used : [...fitnessOf];
+  if (counted.length === 0) return { fitness: null, instruments: {} };
+  const instruments: Record<string, Fitness> = {};
+  for (const [id, { state }] of counted) {
+    const serial = byId.get(id)?.serial;
+    if (serial) instruments[serial] = worst([state, instruments[serial] ?? state]);
+  }
+  return { fitness: worst(counted.map(([, { state }]) => state)), instruments };
 }
 
 /** Only what the analyser itself read in the part has a depth. */

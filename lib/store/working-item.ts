@@ -1,12 +1,12 @@
+import { shiftedTime } from "../consistency/join-sessions.ts";
 import type { AssessInput, AssessReading } from "../publication/assess-item.ts";
 import type { Snapshot } from "../publication/snapshot.ts";
 import type { AssessSession } from "../publication/snapshot-sessions.ts";
-import { shiftedTime } from "../consistency/join-sessions.ts";
+import { assessSessions } from "./assess-sessions.ts";
 import type { Db } from "./database.ts";
 import { type Instrument, listInstruments } from "./instruments.ts";
 import { findItem, type ItemTree } from "./items.ts";
 import { readingsOfComponents, type StoredReading } from "./readings.ts";
-import { assessSessions } from "./assess-sessions.ts";
 import { keptApart } from "./retests.ts";
 
 /** An item with everything that is on the bench for it, and the same in the shape that `assessItem` takes. */
@@ -38,7 +38,10 @@ export async function workingItem(
   const instruments = [...new Set(readings.map((r) => r.instrumentId))].flatMap((id) =>
     id && known.has(id) ? [known.get(id)!] : [],
   );
-  const sessions = await assessSessions(db, readings.flatMap((r) => r.sessionId ?? []));
+  const sessions = await assessSessions(
+    db,
+    readings.flatMap((r) => r.sessionId ?? []),
+  );
   const assess = {
     item: itemWords(item),
     specimens: item.specimens.map(({ components: parts, itemId: _, ...specimen }) => ({
