@@ -12,6 +12,7 @@ export function WorkplaceBar({ person, current }: { person: Person; current: "be
     { key: "bench", href: paths.bench(), text: "Bench", shown: may(person, "see-bench").yes },
     { key: "review", href: paths.review(), text: "Review", shown: may(person, "see-review").yes },
     { key: "people", href: paths.people(), text: "People", shown: may(person, "manage-people").yes },
+    { key: "terms", href: paths.terms(), text: "Terms", shown: may(person, "set-terms").yes },
     { key: "account", href: paths.account(), text: person.name, shown: true },
   ];
   return (

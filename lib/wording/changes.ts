@@ -9,6 +9,7 @@ const fieldNames: Record<string, string> = {
   aliases: "other names",
   marks: "maker's marks",
   gtin: "product code",
+  interests: "ties to the maker",
   ageGroup: "age group",
   foodContact: "touches food",
   mouthable: "can be put in the mouth",
@@ -41,6 +42,9 @@ const fieldNames: Record<string, string> = {
   x: "place from the left",
   y: "place from the top",
   depth: "reading depth",
+  inputs: "what it was made from",
+  unevenFrom: "spread from which a part counts as uneven",
+  decisionRisk: "risk taken in a verdict",
   mm: "depth in mm",
   ofThick: "share of a thick part's signal",
   errorK: "what the errors cover",
@@ -55,6 +59,7 @@ const memberNames: Record<string, string> = {
   decisions: "limit",
   spots: "spot",
   budget: "contribution",
+  contributions: "stated contribution",
   photos: "photo",
   sizes: "file",
   testers: "tester",
@@ -102,6 +107,7 @@ export const isDerived = (change: FieldChange): boolean => {
     fields.includes("inputsDigest") ||
     fields.includes("crossCheck") ||
     fields.includes("budget") ||
-    fields.includes("scatter")
+    fields.includes("scatter") ||
+    (fields.includes("inputs") && !fields.includes("contributions") && !fields.includes("policy"))
   );
 };

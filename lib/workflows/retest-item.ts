@@ -42,7 +42,7 @@ export async function askRetestWorkflow(
       return refused({ code: "not-a-tester", where: { field: "testerId" }, found: tester?.name ?? testerId });
     if (draft.concerned.includes(testerId) || testerId === permitted.value.id)
       return refused({ code: "knows-first-value", where: { field: "testerId" }, found: tester.name });
-    const first = valueOf(draft.record, element, componentId);
+    const first = valueOn(draft.record, element, componentId);
     if (!first) return refused({ code: "nothing-to-retest", where: { field: "element" }, found: element });
     const retest = { itemId, componentId, element, askedById: permitted.value.id, testerId, note, askedAt: now, first };
     const recordId = await addRetest(tx, retest);
@@ -63,7 +63,7 @@ export async function handInRetestWorkflow(context: Context, retestId: string): 
     if (!retest || retest.testerId !== permitted.value.id) return refused({ code: "unknown-retest", found: retestId });
     if (retest.state !== "asked") return refused({ code: "retest-closed" });
     const own = await ownRecord(tx, retest.itemId, permitted.value.id, now);
-    const second = own && valueOf(own, retest.element, retest.componentId);
+    const second = own && valueOn(own, retest.element, retest.componentId);
     if (!own || !second) return refused({ code: "retest-without-readings", found: retest.element });
     const readingIds = own.readings.filter((r) => r.componentId === retest.componentId).map((r) => r.id);
     await closeRetest(tx, retestId, { state: "done", second, doneAt: now, readingIds });
@@ -95,7 +95,7 @@ const ownRecord = (tx: Db, itemId: string, testerId: string, now: Date): Promise
   workingItem(tx, itemId, now.toISOString().slice(0, 10), testerId);
 
 /** The value of an element on a part, by the method; of several modes the one with a number, then the first. Null without readings. */
-function valueOf(record: WorkingRecord, element: string, componentId: string): RetestValue | null {
+function valueOn(record: WorkingRecord, element: string, componentId: string): RetestValue | null {
   const part = assessItem(record.assess, sha256)
     .specimens.flatMap((s) => s.parts)
     .find((p) => p.id === componentId);

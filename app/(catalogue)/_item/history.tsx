@@ -44,6 +44,9 @@ export function History({
                 <li key={index}>{changeSentence(change)}</li>
               ))}
             </ul>
+            <p className="small">
+              <a href={paths.difference(snapshot.slug, snapshot.revision)}>The same as a table, field by field</a>
+            </p>
             {own.length < changes.length ? (
               <p className="soft small">{counted(changes.length - own.length, "more field")} followed from these.</p>
             ) : null}

@@ -53,6 +53,11 @@ export function Provenance({ snapshot }: { snapshot: Snapshot }) {
           { name: "Tested on", value: plainDate(snapshot.testedOn) },
           { name: "Tested by", value: listed(snapshot.testers.map((tester) => tester.name)) },
           { name: "Review", value: reviewText(snapshot.review) },
+          { name: "Ties to the maker, as the tester states", value: snapshot.interests ?? null },
+          ...(snapshot.review.interests ?? []).map(({ name, statement }) => ({
+            name: `Ties to the maker, as ${name} states`,
+            value: statement,
+          })),
           { name: "Published", value: plainDate(snapshot.publishedAt) },
           { name: "Registry", value: snapshot.registry.name },
           { name: "Questions and corrections", value: snapshot.registry.contact },

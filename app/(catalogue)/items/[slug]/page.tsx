@@ -6,6 +6,7 @@ import { paths } from "@/lib/platform/paths.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
 import { revisionBanner } from "@/lib/wording/catalogue.ts";
 import { ItemView, RevisionNotice } from "../../_item/item-view.tsx";
+import { MakerAnswers } from "../../_item/maker-answers.tsx";
 import { loadRevision } from "./load-item.ts";
 
 type Props = { params: Promise<{ slug: string }> };
@@ -34,7 +35,7 @@ export default async function ItemPage({ params }: Props) {
   const { slug } = await params;
   const loaded = await loadRevision(slug, null);
   if (!loaded) notFound();
-  const { item, revisions, changes } = loaded;
+  const { item, revisions, changes, makerAnswers } = loaded;
   const { snapshot } = item;
   return (
     <>
@@ -56,6 +57,7 @@ export default async function ItemPage({ params }: Props) {
         changes={changes}
         today={systemClock().toISOString().slice(0, 10)}
       />
+      <MakerAnswers answers={makerAnswers} />
     </>
   );
 }

@@ -5,15 +5,15 @@ import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { revisionBanner } from "@/lib/wording/catalogue.ts";
 import { ItemView, RevisionNotice } from "../../../../_item/item-view.tsx";
+import { MakerAnswers } from "../../../../_item/maker-answers.tsx";
 import { loadRevision } from "../../load-item.ts";
+import { revisionNumber } from "./revision-number.ts";
 
 type Props = { params: Promise<{ slug: string; n: string }> };
 
-const numberOf = (text: string): number | null => (/^[1-9]\d{0,6}$/.test(text) ? Number(text) : null);
-
 async function load({ params }: Props) {
   const { slug, n } = await params;
-  const revision = numberOf(n);
+  const revision = revisionNumber(n);
   return revision === null ? null : loadRevision(slug, revision);
 }
 
@@ -32,7 +32,7 @@ export async function generateMetadata(props: Props): Promise<Metadata> {
 export default async function RevisionPage(props: Props) {
   const loaded = await load(props);
   if (!loaded) notFound();
-  const { item, revisions, newest, changes } = loaded;
+  const { item, revisions, newest, changes, makerAnswers } = loaded;
   const { snapshot } = item;
   const old = newest.revision !== snapshot.revision;
   const link = { href: paths.item(snapshot.slug), text: revisionBanner.linkText };
@@ -55,6 +55,7 @@ export default async function RevisionPage(props: Props) {
         changes={changes}
         today={systemClock().toISOString().slice(0, 10)}
       />
+      <MakerAnswers answers={makerAnswers} />
     </>
   );
 }
