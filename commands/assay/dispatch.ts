@@ -5,6 +5,7 @@ const subcommands: Record<string, () => Promise<{ run: (args: string[]) => Promi
   reconcile: () => import("./reconcile.ts"),
   "verify-log": () => import("./verify-log.ts"),
   "verify-files": () => import("./verify-files.ts"),
+  reproduce: () => import("./reproduce.ts"),
   export: () => import("./export.ts"),
   backup: () => import("./backup.ts"),
   restore: () => import("./restore.ts"),

@@ -4,7 +4,8 @@ import { logEntrySchema } from "../../lib/publication/snapshot.ts";
 import { UsageError } from "./usage-error.ts";
 import type { OpenLog } from "./verify-log.ts";
 
-const logSchema = z.object({ entries: z.array(z.unknown()), head: z.unknown().optional() });
+/** The answer of /api/v1/log, its entries and its head not trusted yet. */
+export const logAnswerSchema = z.object({ entries: z.array(z.unknown()), head: z.unknown().optional() });
 const atOnce = 4;
 const longestWait = 30_000;
 
@@ -33,7 +34,8 @@ export async function fetchedLog(address: string): Promise<OpenLog> {
   return { log: { entries, snapshot: (seq) => texts[seq - 1] }, heads, close: () => undefined };
 }
 
-function registryAddress(address: string): string {
+/** The registry's own address, from it or from that of its log. */
+export function registryAddress(address: string): string {
   if (!URL.canParse(address)) throw new UsageError(`"${address}" is not an address.`);
   const { origin, pathname } = new URL(address);
   const log = paths.api.log();
@@ -42,7 +44,7 @@ function registryAddress(address: string): string {
 }
 
 /** The bytes at an address; null where the registry says that nothing is there. */
-async function ask(url: string): Promise<Uint8Array | null> {
+export async function ask(url: string): Promise<Uint8Array<ArrayBuffer> | null> {
   let response: Response;
   let body: ArrayBuffer;
   try {
@@ -57,9 +59,9 @@ async function ask(url: string): Promise<Uint8Array | null> {
   throw new UsageError(`${url} answered with status ${response.status}.`);
 }
 
-function parsedLog(bytes: Uint8Array, base: string): z.infer<typeof logSchema> {
+function parsedLog(bytes: Uint8Array, base: string): z.infer<typeof logAnswerSchema> {
   try {
-    return logSchema.parse(JSON.parse(new TextDecoder().decode(bytes)));
+    return logAnswerSchema.parse(JSON.parse(new TextDecoder().decode(bytes)));
   } catch {
     throw new UsageError(`${base}${paths.api.log()} did not answer with a publication log.`);
   }

@@ -33,7 +33,7 @@ export const snapshotInputs = z.object({
   windowMm: z.number().nullable().optional(),
   infiniteThicknessMm: z.number().nullable().optional(),
   /** By id of the reading, only those of which more is to be said than their row: what a session corrects or doubts, and the other element. */
-  shots: z.array(
+  readings: z.array(
     z.object({
       id: z.string(),
       factor: z.number().optional(),
@@ -75,7 +75,7 @@ export function keptInputs(
       windowMm,
       infiniteThicknessMm,
     }),
-    shots: shots
+    readings: shots
       .map(({ id, factor, setAside, arsenicValue, leadValue }) => ({
         id,
         ...(factor === undefined ? {} : { factor }),
@@ -101,7 +101,7 @@ export function inputsOfResult(
   form: SnapshotPart["form"],
 ): { input: ReconcileInput; whole: boolean } {
   const kept = result.inputs;
-  const { shots: said = [], ...others } = kept ?? { contributions: contributionsOfBudget(result) };
+  const { readings: said = [], ...others } = kept ?? { contributions: contributionsOfBudget(result) };
   const more = new Map(said.map((shot) => [shot.id, shot]));
   const quantity = result.quantity as ReconcileInput["quantity"];
   const input = {
@@ -117,7 +117,7 @@ export function inputsOfResult(
 function shotOf(
   reading: SnapshotReading,
   quantity: ShotInput["quantity"],
-  more: SnapshotInputs["shots"][number] | undefined,
+  more: SnapshotInputs["readings"][number] | undefined,
 ): ShotInput {
   const { id, spot, mode, secondsCounted, takenAt, setAside } = reading;
   const { unit, belowDetection, value, error, k, detectionLimit } = reading;

@@ -31,6 +31,7 @@ const identities: Record<string, { id: (m: Plain) => unknown; label: (m: Plain) 
   decisions: { id: (m) => `${m["limitId"]} ${m["which"]} ${m["day"]}`, label: (m) => m["title"] },
   spots: { id: (m) => m["spot"] ?? JSON.stringify(m["shots"]), label: (m) => m["spot"] ?? "no spot named" },
   budget: { id: (m) => m["code"], label: (m) => m["code"] },
+  contributions: { id: (m) => m["code"], label: (m) => m["code"] },
   photos: { id: (m) => m["key"], label: (m) => m["alt"] },
   sizes: { id: (m) => m["key"], label: (m) => `${m["width"]} pixels wide` },
   testers: { id: (m) => m["name"], label: (m) => m["name"] },

@@ -1,74 +1,27 @@
 import { describe, expect, it } from "vitest";
 import { readingsAgree } from "@/lib/exports/readings-agree.ts";
 import { readingsCsv } from "@/lib/exports/readings-csv.ts";
-import { decisionsByResult } from "@/lib/limits/decisions-for.ts";
-import { subjectOf } from "@/lib/limits/subject-of.ts";
-import { buildSnapshot, type WorkingResult } from "@/lib/publication/build-snapshot.ts";
 import { changedInputs, checkRevision } from "@/lib/publication/check-revision.ts";
 import { signedText } from "@/lib/publication/log-head.ts";
 import { readSnapshot } from "@/lib/publication/read-snapshot.ts";
 import { recomputeSnapshot } from "@/lib/publication/recompute.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
-import { reconcile } from "@/lib/reconcile/reconcile.ts";
 import type { ReconcileInput } from "@/lib/reconcile/types.ts";
-import { scenario } from "@/sample-data/scenario.ts";
-import { inputsOf } from "../scenario/read-scenario.ts";
 import { chained, sampleHistory, sha256 } from "../support/sample-revisions.ts";
-import { sampleSnapshot } from "../support/sample-snapshot.ts";
+import { measuredParts, snapshotOfPart } from "../support/scenario-parts.ts";
 
-const frame = sampleSnapshot();
-const [specimen] = frame.specimens;
 const digest = async (data: string | Uint8Array) => sha256(data);
-const days = { testDay: "2026-11-14", today: "2026-11-24" };
 
-/** A part of the scenario as it would be published, after a walk through its stored text. */
-function published(
-  inputs: readonly ReconcileInput[],
-  part: Omit<Snapshot["specimens"][number]["parts"][number], "results">,
-) {
-  const reconciled = inputs.map((input) => reconcile(input, sha256));
-  const decided = decisionsByResult(subjectOf({ item: frame.item, specimen: specimen!, part }), reconciled, days);
-  const results = inputs.map(
-    (input, i): WorkingResult => ({
-      reconciled: reconciled[i]!,
-      input,
-      decisions: decided[i]!,
-      readings: input.shots.map(({ quantity, unit, belowDetection, value, error, k, detectionLimit, ...shot }, n) => ({
-        id: shot.id,
-        file: null,
-        row: n + 1,
-        number: null,
-        takenAt: shot.takenAt,
-        takenAtText: null,
-        secondsCounted: shot.secondsCounted,
-        mode: shot.mode,
-        spot: shot.spot,
-        setAside: shot.setAside,
-        result: { element: input.element, quantity, unit, belowDetection, value, error, k, detectionLimit },
-      })),
-    }),
-  );
-  const built = buildSnapshot({ ...frame, specimens: [{ ...specimen!, parts: [{ ...part, results }] }] });
-  if (!built.ok) throw new Error(JSON.stringify(built.problems));
-  const [one] = chained([built.value]);
+/** A part as published, after a walk through its stored text. */
+function published(...given: Parameters<typeof snapshotOfPart>) {
+  const [one] = chained([snapshotOfPart(...given)]);
   const read = readSnapshot(one!.text);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return { ...one!, snapshot: read.value };
 }
 
-const parts = scenario.items.flatMap((item) =>
-  item.specimens.flatMap((one, n) =>
-    one.components.map(({ key, readings: _, ...part }) => ({
-      name: `${item.slug}, ${part.name}`,
-      inputs: inputsOf(item.slug, n, key),
-      part: { ...part, id: key } as Parameters<typeof published>[1],
-    })),
-  ),
-);
-const measured = parts.filter(({ inputs }) => inputs.length > 0);
-
 describe("a stranger with the snapshot alone", () => {
-  it.each(measured)("makes every figure of $name again", async ({ inputs, part }) => {
+  it.each(measuredParts)("makes every figure of $name again", async ({ inputs, part }) => {
     const { snapshot } = published(inputs, part);
     const made = recomputeSnapshot(snapshot);
     expect(made).toHaveLength(inputs.length);
@@ -85,7 +38,7 @@ describe("a stranger with the snapshot alone", () => {
   });
 
   it("makes it again with everything that an input can say", async () => {
-    const { inputs, part } = measured.find((one) => one.inputs.some((input) => input.shots.length > 4))!;
+    const { inputs, part } = measuredParts.find((one) => one.inputs.some((input) => input.shots.length > 4))!;
     const input = inputs.find((one) => one.shots.length > 4)!;
     const full: ReconcileInput = {
       ...input,
@@ -119,7 +72,7 @@ describe("a stranger with the snapshot alone", () => {
   });
 
   const sample = () => {
-    const { inputs, part } = measured.find((one) => one.inputs.some((input) => input.shots.length > 4))!;
+    const { inputs, part } = measuredParts.find((one) => one.inputs.some((input) => input.shots.length > 4))!;
     return published(inputs, part).snapshot;
   };
   it.each<[string, (result: Snapshot["specimens"][number]["parts"][number]["results"][number]) => void, string]>([

@@ -1,7 +1,8 @@
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
-import { PhotoFigure, PhotoRow } from "@/app/_components/photo-figure.tsx";
+import { PhotoRow } from "@/app/_components/photo-figure.tsx";
 import { VerdictMark } from "@/app/_components/verdict.tsx";
 import { Notice } from "@/app/_components/warning.tsx";
+import { ItemPhoto, partNamesOf } from "@/app/_photos/item-photo.tsx";
 import { itemJsonLd } from "@/lib/exports/json-ld.ts";
 import { absoluteUrl } from "@/lib/exports/published-revision.ts";
 import { paths } from "@/lib/platform/paths.ts";
@@ -23,6 +24,7 @@ import styles from "./item-view.module.css";
 import { JsonLd } from "./json-ld.tsx";
 import { LeadFlags } from "./lead-flags.tsx";
 import { Provenance, Tested } from "./provenance.tsx";
+import { RecomputePanel } from "./recompute-panel.tsx";
 import { ResultBlock } from "./result-block.tsx";
 import { ResultList } from "./result-list.tsx";
 
@@ -51,6 +53,7 @@ export function ItemView({
   const [lead] = placed;
   const several = snapshot.specimens.length > 1;
   const photo = snapshot.photos[0];
+  const parts = partNamesOf(snapshot.specimens);
   return (
     <article>
       <JsonLd data={itemJsonLd({ snapshot, entry }, baseUrl)} />
@@ -81,16 +84,7 @@ export function ItemView({
                 </p>
               ))}
             </div>
-            {photo ? (
-              <PhotoFigure
-                src={paths.photo(photo.key)}
-                alt={photo.alt}
-                width={photo.width}
-                height={photo.height}
-                caption={photo.alt}
-                first
-              />
-            ) : null}
+            {photo ? <ItemPhoto photo={photo} parts={parts} first /> : null}
           </div>
           {snapshot.registry.invented ? <p className="soft small">{inventedNotice}</p> : null}
         </Entry>
@@ -134,14 +128,7 @@ export function ItemView({
           {snapshot.photos.length > 1 ? (
             <PhotoRow>
               {snapshot.photos.slice(1).map((each) => (
-                <PhotoFigure
-                  key={each.key}
-                  src={paths.photo(each.key)}
-                  alt={each.alt}
-                  width={each.width}
-                  height={each.height}
-                  caption={each.alt}
-                />
+                <ItemPhoto key={each.key} photo={each} parts={parts} sizes="(min-width: 30rem) 20rem, 92vw" />
               ))}
             </PhotoRow>
           ) : null}
@@ -159,6 +146,11 @@ export function ItemView({
         </Entry>
         <Entry title="The data" id="data">
           <DataLinks snapshot={snapshot} entry={entry} baseUrl={baseUrl} />
+          <RecomputePanel
+            slug={snapshot.slug}
+            revision={snapshot.revision}
+            address={absoluteUrl(baseUrl, paths.revision(snapshot.slug, snapshot.revision))}
+          />
         </Entry>
       </Ledger>
     </article>
