@@ -20,9 +20,15 @@ export type Question = {
   gtin: GtinReading;
 };
 
+/** A word and its neighbour written as one: "key ring" is found where it says "keyring". */
+const compounds = ([before, word, after]: (string | undefined)[]): string[] =>
+  [before && word && before + word, word && after && word + after].filter(
+    (one): one is string => one !== undefined && /^\p{L}{5,16}$/u.test(one),
+  );
+
 /**
  * Reads what a person typed: folds it, leaves out fillers, keeps at most twelve words of at most forty characters,
- * and adds to each its other forms and the codes written with hyphens or spaces. Nothing in it is ever syntax.
+ * and adds to each its other forms, the codes written with hyphens or spaces, and it and its neighbour written as one word. Nothing in it is ever syntax.
  *
  * @example readQuestion("The poppies").groups // [{ word: "poppies", forms: ["poppies", "poppie", "poppi", "poppy"] }]
  */
@@ -33,9 +39,13 @@ export function readQuestion(text: string): Question {
   const asked = (telling.length > 0 ? telling : words).slice(0, mostWords);
   const joined = joinedRuns(short);
   return {
-    groups: asked.map((word) => ({
+    groups: asked.map((word, i) => ({
       word,
-      forms: [...wordForms(word), ...joined.filter((run) => run !== word && run.includes(word) && run.length > 3)],
+      forms: [
+        ...wordForms(word),
+        ...joined.filter((run) => run !== word && run.includes(word) && run.length > 3),
+        ...compounds([asked[i - 1], word, asked[i + 1]]),
+      ],
     })),
     phrase: foldedWords(short).slice(0, mostWords).join(" "),
     gtin: readGtin(short.trim()),

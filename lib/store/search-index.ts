@@ -1,6 +1,6 @@
 import type { Snapshot } from "../publication/snapshot.ts";
 import { fold } from "../search/fold.ts";
-import { guessableWords, indexText } from "../search/index-text.ts";
+import { compoundsOf, guessableWords, indexText } from "../search/index-text.ts";
 import { padded } from "../search/trigrams.ts";
 import { type Database, type Db, inTransaction } from "./database.ts";
 import { itemsAsOf } from "./published.ts";
@@ -83,7 +83,9 @@ async function learnWords(tx: Db, words: string[]): Promise<void> {
 function textsOf({ item, specimens }: Snapshot, categoryLabel: string): Record<"name" | "marks" | "words", string> {
   const parts = specimens.flatMap((s) => s.parts);
   return {
-    name: indexText([item.name, ...item.aliases].join(" · ")),
+    name: [indexText([item.name, ...item.aliases].join(" · ")), ...[item.name, ...item.aliases].map(compoundsOf)].join(
+      " ",
+    ),
     marks: indexText(item.marks),
     words: indexText(
       [
