@@ -45,8 +45,15 @@ export function DataTable<Row>({
   const captionId = useId();
   const headerKey = columns.find((column) => column.rowHeader)?.key ?? columns[0]?.key;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard
-    <section className={styles.scroll} aria-labelledby={captionId} tabIndex={0}>
+    // A group and not a region: a page of many tables would have as many landmarks.
+    // biome-ignore lint/a11y/useSemanticElements: a table's frame is no fieldset
+    <div
+      role="group"
+      className={styles.scroll}
+      aria-labelledby={captionId}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
+      tabIndex={0}
+    >
       <table className={styles.table}>
         <caption id={captionId} className={hideCaption ? "visually-hidden" : styles.caption}>
           <span className={styles.pinned}>{caption}</span>
@@ -75,7 +82,7 @@ export function DataTable<Row>({
         </tbody>
         {foot ? <tfoot>{foot}</tfoot> : null}
       </table>
-    </section>
+    </div>
   );
 }
 

@@ -83,8 +83,14 @@ export function SelectableTable<Row>({
       <p className={styles.keys} id={keysId}>
         {tickWords.keys}
       </p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard */}
-      <section className={tableStyles.scroll} aria-labelledby={captionId} tabIndex={0}>
+      {/* biome-ignore lint/a11y/useSemanticElements: a table's frame is no fieldset */}
+      <div
+        role="group"
+        className={tableStyles.scroll}
+        aria-labelledby={captionId}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
+        tabIndex={0}
+      >
         <table className={tableStyles.table} aria-describedby={keysId}>
           <caption id={captionId} className={tableStyles.caption}>
             <span className={tableStyles.pinned}>{caption}</span>
@@ -137,7 +143,7 @@ export function SelectableTable<Row>({
             })}
           </tbody>
         </table>
-      </section>
+      </div>
       <p aria-live="polite" className={styles.count}>
         {tickWords.count(ticked.size, rows.length)}
       </p>

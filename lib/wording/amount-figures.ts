@@ -1,4 +1,5 @@
 import type { AmountsState } from "../amounts/amounts-form.ts";
+import type { CoatConversion } from "../amounts/coat-of-part.ts";
 import type { AmountsResult, AreaComparator, Estimate, MassComparator, ReferenceLoading } from "../amounts/types.ts";
 import { amountFieldLabels, amountSourceLabels, densitySourceLabels, shapeLabels } from "./amount-labels.ts";
 import {
@@ -171,7 +172,18 @@ export const amountPanel = {
     "The amount on each square centimetre times the area of the part, if all of it holds as much as the spots tested.",
   more: "Take another loading, or change the figures",
   others: "In the other parts",
+  coats: "In a coat: by weight, and on an area",
+  coatNote:
+    "Worked out from the thickness in the record and the densities of such a coat in our list. A content read through a thin coat is of coat and ground together, and says less than an amount on an area.",
 } as const;
+
+/** "1.0 mg/cm² (0.8 to 1.2 mg/cm²) of lead, in a coat 100 µm thick of 1.2 to 4 g/cm³, is 38 500 mg/kg (…)." */
+export function coatConversionSentence(coat: CoatConversion, element: string): string {
+  const [first, second] = coat.from === "loading" ? [coat.loading, coat.content] : [coat.content, coat.loading];
+  const thick = withUnit(significant(coat.thicknessUm, 3), "µm");
+  const dense = withUnit(`${coat.density.min} to ${coat.density.max}`, "g/cm³");
+  return `${estimateText(first)} of ${elementName(element)}, in a coat ${thick} thick of ${dense}, is ${estimateText(second)}.`;
+}
 
 /** "The amount entered: 2.189 g of lead." */
 export const amountSentence = (amount: Estimate<"mg">, element: string): string =>

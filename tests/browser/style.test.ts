@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { desktop, newPage, openBrowser, overflow, phone, signIn } from "../support/browser.ts";
 import { deskScreens, publicScreens, type Screen } from "../support/every-page.ts";
 
-/** Rules: WCAG 2.2 A and AA as axe-core tests them. */
+/** Rules: WCAG 2.2 A and AA as axe-core tests them, and that no two landmarks of a page have one name. */
 const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
 let browser: Browser;
@@ -24,9 +24,17 @@ afterAll(async () => {
 
 const pageOf = (screen: Screen): Page => (screen.role === null ? open : desk).page;
 const faults = async (page: Page, apart: string[] = []): Promise<string[]> =>
-  (await new AxeBuilder({ page }).withTags(tags).disableRules(apart).analyze()).violations.map(
-    (v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 160)).join(" | ")}`,
-  );
+  (
+    await new AxeBuilder({ page })
+      .options({
+        runOnly: { type: "tag", values: tags },
+        rules: Object.fromEntries([
+          ["landmark-unique", { enabled: true }],
+          ...apart.map((id) => [id, { enabled: false }]),
+        ]),
+      })
+      .analyze()
+  ).violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 160)).join(" | ")}`);
 
 describe("every screen", () => {
   it("is found: the style page, items, a limit, bench and review", () => {

@@ -186,8 +186,30 @@ describe("on an item's page", () => {
     expect(text(markup)).toContain("no known safe level of lead for a child");
     expect(markup.split("<figure").length - 1).toBe(2);
   });
-  test("nothing is said where no weight is known", () => {
-    expect(panel(weighed(null))).toBe("");
+  const asPart = (over: Partial<Snapshot["specimens"][number]["parts"][number]>): Snapshot => {
+    const snapshot = weighed(null);
+    return {
+      ...snapshot,
+      specimens: snapshot.specimens.map((one) => ({
+        ...one,
+        parts: one.parts.map((part) => ({
+          ...part,
+          ...over,
+          results: part.results.map((result) => ({ ...result, quantity: "coating-mass-fraction" })),
+        })),
+      })),
+    };
+  };
+  test("nothing is said of a solid part where no weight is known", () => {
+    expect(panel(asPart({ form: "bulk" }))).toBe("");
+  });
+  test("a coat is told by weight and on an area where its thickness and density are known, else what is lacking", () => {
+    const coat = { form: "coating", material: "paint", thicknessMm: 0.05 } as const;
+    expect(text(panel(asPart(coat)))).toMatch(
+      /mg\/kg.* of lead, in a coat 50 µm thick of 1\.2 to 4 g\/cm³, is .* mg\/cm²/,
+    );
+    expect(text(panel(asPart({ ...coat, thicknessMm: null })))).toContain("The thickness of the coat is needed");
+    expect(text(panel(asPart({ ...coat, material: "other" })))).toContain("A density is needed");
   });
 
   const since = (snapshot: Snapshot, today: string) =>

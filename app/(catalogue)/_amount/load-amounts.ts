@@ -1,5 +1,7 @@
 import { type AmountsState, serialiseAmounts } from "@/lib/amounts/amounts-form.ts";
+import { type CoatPart, coatOfPart } from "@/lib/amounts/coat-of-part.ts";
 import { computeAmounts } from "@/lib/amounts/compute-amounts.ts";
+import type { ReportedContent } from "@/lib/amounts/content-of-result.ts";
 import type { AmountsResult } from "@/lib/amounts/types.ts";
 import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
 
@@ -20,3 +22,6 @@ export function loadAmounts(state: AmountsState): AmountsResult {
   kept.set(key, result);
   return result;
 }
+
+/** A published coat's result said the other way, with the seed of every reader. */
+export const loadCoat = (part: CoatPart, result: ReportedContent) => coatOfPart(part, result, { seed, draws });

@@ -1,11 +1,13 @@
 import { Entry } from "@/app/_components/entry.tsx";
 import { type AmountsState, serialiseAmounts } from "@/lib/amounts/amounts-form.ts";
+import type { CoatConversion } from "@/lib/amounts/coat-of-part.ts";
 import { stateOfPart } from "@/lib/amounts/state-of-part.ts";
 import type { AmountsResult } from "@/lib/amounts/types.ts";
 import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
-import { amountPanel, cautionBeside, loadingSentence } from "@/lib/wording/amount-figures.ts";
+import type { Outcome } from "@/lib/quantity/problem.ts";
+import { amountPanel, cautionBeside, coatConversionSentence, loadingSentence } from "@/lib/wording/amount-figures.ts";
 import {
   amountCautions,
   bracketsSentence,
@@ -15,8 +17,9 @@ import {
   referenceText,
 } from "@/lib/wording/amounts.ts";
 import { elementName } from "@/lib/wording/elements.ts";
+import { problemSentence } from "@/lib/wording/problems.ts";
 import { AreaFigure, GrainFigure } from "../_amount/amount-figures.tsx";
-import { loadAmounts } from "../_amount/load-amounts.ts";
+import { loadAmounts, loadCoat } from "../_amount/load-amounts.ts";
 import { partTitle } from "./part-title.ts";
 
 type PartAmount = { placed: PlacedResult; state: AmountsState; result: AmountsResult };
@@ -49,17 +52,68 @@ export function amountsOfParts(placed: readonly PlacedResult[]): PartAmount[] {
     .map(({ placed: one, state }) => ({ placed: one, state, result: loadAmounts(state) }));
 }
 
-/** How much that is: the amount in each part whose weight is known, the first drawn to scale, each leading to the calculator. */
-export function AmountPanel({ placed, several }: { placed: readonly PlacedResult[]; several: boolean }) {
-  const all = amountsOfParts(placed).filter(({ result }) => result.mass !== null);
-  const [first, ...others] = all;
-  if (!first?.result.mass) return null;
+type Given = { placed: readonly PlacedResult[]; several: boolean };
+
+/** How much that is: amounts where the weight or the area of a part is known, and what a coat's result is in the other way to say it. */
+export function AmountPanel({ placed, several }: Given) {
+  const [first, ...others] = amountsOfParts(placed).filter(({ result }) => result.mass !== null);
+  const coats = coatsOfParts(placed);
+  if (first === undefined && coats.length === 0) return null;
+  return (
+    <Entry title={amountPanel.title} id="amount" aside={first ? partTitle(first.placed, several) : undefined}>
+      {first ? <Amounts first={first} others={others} several={several} /> : null}
+      {coats.length > 0 ? <Coats coats={coats} several={several} /> : null}
+      <ul className="small">
+        {amountCautions(first?.result.element ?? coats[0]?.placed.result.element ?? "")
+          .slice(first ? 1 : 0)
+          .map((caution) => (
+            <li key={caution.code}>{caution.text}</li>
+          ))}
+      </ul>
+    </Entry>
+  );
+}
+
+type CoatOfPart = { placed: PlacedResult; coat: Outcome<CoatConversion> };
+
+/** What was found in coats, by weight and on an area; those that lack a thickness or a density say so. */
+const coatsOfParts = (placed: readonly PlacedResult[]): CoatOfPart[] =>
+  placed
+    .flatMap((one) => {
+      if (!["quantified", "range-only", "not-quantified"].includes(one.result.state)) return [];
+      const coat = loadCoat(one.part, one.result);
+      return coat === null ? [] : [{ placed: one, coat }];
+    })
+    .slice(0, mostShown);
+
+function Coats({ coats, several }: { coats: readonly CoatOfPart[]; several: boolean }) {
+  return (
+    <>
+      <h3>{amountPanel.coats}</h3>
+      <ul>
+        {coats.map(({ placed: one, coat }) => (
+          <li key={`${one.specimen.id} ${one.part.id} ${one.result.element} ${one.result.quantity}`}>
+            {partTitle(one, several)}, {elementName(one.result.element)}:{" "}
+            {coat.ok
+              ? coatConversionSentence(coat.value, one.result.element)
+              : coat.problems.map(problemSentence).join(" ")}
+          </li>
+        ))}
+      </ul>
+      <p className="soft small">{amountPanel.coatNote}</p>
+    </>
+  );
+}
+
+/** The first amount drawn to scale, the others each leading to the calculator. */
+function Amounts({ first, others, several }: { first: PartAmount; others: PartAmount[]; several: boolean }) {
+  if (!first.result.mass) return null;
   const { mass, amount, spread, nearestMass, element } = first.result;
   const [nearest] = nearestMass;
   const loading = firstLoading();
   const sure = amount === null || amount.interval[0] === amount.interval[1] || amount.atMost;
   return (
-    <Entry title={amountPanel.title} id="amount" aside={partTitle(first.placed, several)}>
+    <>
       <p className="answer">{massSentence(mass, element)}</p>
       <p>{cautionBeside}</p>
       {nearest && amount ? <p>{nearestSentence(nearest, { atMost: amount.atMost })}</p> : null}
@@ -87,13 +141,6 @@ export function AmountPanel({ placed, several }: { placed: readonly PlacedResult
           </ul>
         </>
       ) : null}
-      <ul className="small">
-        {amountCautions(element)
-          .slice(1)
-          .map((caution) => (
-            <li key={caution.code}>{caution.text}</li>
-          ))}
-      </ul>
-    </Entry>
+    </>
   );
 }
