@@ -24,3 +24,7 @@ export async function takeTurn(
   if (count <= most) return { ok: true };
   return { ok: false, waitSeconds: Math.max(1, Math.ceil((Number(row?.resetAt ?? end) - time) / 1000)) };
 }
+
+export async function forgetTurns(db: Db, key: string): Promise<void> {
+  await db.$executeRaw`DELETE FROM "RateBucket" WHERE key = ${key}`;
+}
