@@ -28,3 +28,8 @@ export async function takeTurn(
 export async function forgetTurns(db: Db, key: string): Promise<void> {
   await db.$executeRaw`DELETE FROM "RateBucket" WHERE key = ${key}`;
 }
+
+/** Gives back a turn that turned out to be no burden. */
+export async function returnTurn(db: Db, key: string): Promise<void> {
+  await db.$executeRaw`UPDATE "RateBucket" SET count = count - 1 WHERE key = ${key} AND count > 0`;
+}

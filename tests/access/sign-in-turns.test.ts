@@ -28,6 +28,14 @@ it("starts an account anew after the right password, and counts tries sent at on
     Array.from({ length: 15 }, (_, n) => takeSignInTurn(db, "a@example.org", `p${n}`, fixedNow)),
   );
   expect(tries.filter((one) => one === null)).toHaveLength(10);
-  await signedIn(db, "a@example.org");
+  await signedIn(db, "a@example.org", "p0");
   expect(await takeSignInTurn(db, "a@example.org", "p", fixedNow)).toBeNull();
+});
+
+it("does not count the right password against its place", async () => {
+  const { db } = freshDatabase();
+  for (let n = 0; n < 60; n++) {
+    expect(await takeSignInTurn(db, "a@example.org", "shared", fixedNow)).toBeNull();
+    await signedIn(db, "a@example.org", "shared");
+  }
 });

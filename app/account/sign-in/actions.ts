@@ -31,7 +31,7 @@ export async function signIn(_: FormState, data: FormData): Promise<FormState> {
     if ((error as { statusCode?: number }).statusCode === undefined) throw error;
     return { errors: [{ field: "email", text: problemSentence({ code: "wrong-sign-in" }) }] };
   }
-  await signedIn(db, form.value.email);
+  await signedIn(db, form.value.email, place);
   redirect(safeTarget(formText(data, "next")));
 }
 
