@@ -24,6 +24,9 @@ export function FileDrop({
   submit,
   nextText,
   problem,
+  camera,
+  largest,
+  onAllSent,
 }: {
   action: string;
   name?: string;
@@ -34,6 +37,12 @@ export function FileDrop({
   /** The link of a file that was taken, where several were sent. */
   nextText: string;
   problem?: string | undefined;
+  /** The label of a second field that opens a phone's camera; what is taken goes up at once. */
+  camera?: string;
+  /** Bytes a file may have: a larger one is not sent at all. The route holds the same limit. */
+  largest?: number;
+  /** What to do when all are through, in place of being led on. */
+  onAllSent?: () => void;
 }) {
   const scripted = useScripted();
   const [errors, setErrors] = useState<string[]>(problem ? [problem] : []);
@@ -52,16 +61,23 @@ export function FileDrop({
     const become = (next: FileState) => setFiles((all) => all.map((f) => (f.id === next.id ? next : f)));
     for (const { file, id } of entries) {
       const base = { id, name: file.name };
+      if (largest !== undefined && file.size > largest) {
+        become({ ...base, state: "refused", problems: [dropWords.tooLarge(file.name, file.size, largest)] });
+        continue;
+      }
       become({ ...base, state: "sending", share: 0 });
       const sent = await sendFile(action, name, file, (share) => become({ ...base, state: "sending", share }));
-      if (sent.ok && entries.length === 1) return window.location.assign(sent.next);
+      if (sent.ok && entries.length === 1 && !onAllSent) return window.location.assign(sent.next);
       if (sent.ok) become({ ...base, state: "taken", next: sent.next });
-      else if (entries.length > 1) become({ ...base, state: "refused", problems: sent.problems });
+      else if (entries.length > 1 || onAllSent) become({ ...base, state: "refused", problems: sent.problems });
       else {
         setFiles([]);
         setErrors(sent.problems);
       }
     }
+    if (!onAllSent) return;
+    form.current?.reset();
+    onAllSent();
   };
 
   return (
@@ -89,6 +105,16 @@ export function FileDrop({
         }}
       >
         <FileField name={name} label={label} hint={hint} accept={accept} multiple={scripted} required />
+        {camera && scripted ? (
+          <FileField
+            name={`${name}-camera`}
+            label={camera}
+            accept="image/*"
+            capture="environment"
+            disabled={busy}
+            onChange={(event) => void send([...(event.currentTarget.files ?? [])])}
+          />
+        ) : null}
         <Actions>
           <Button type="submit" kind="primary" disabled={busy}>
             {submit}

@@ -75,6 +75,8 @@ export const dropWords = {
   taken: "taken",
   refused: "not taken",
   broke: (name: string) => `${name} did not arrive: the connection broke. Nothing was kept; send it again.`,
+  tooLarge: (name: string, bytes: number, most: number) =>
+    `${name} is too large (${(bytes / 1e6).toFixed(1)} MB). Allowed: up to ${(most / 1e6).toFixed(0)} MB. It was not sent.`,
   noAnswer: (name: string, status: number) => `${name} was not taken (answer ${status}). Nothing was kept; try again.`,
   tally: (done: number, total: number) => `${done} of ${total} files sent`,
 } as const;

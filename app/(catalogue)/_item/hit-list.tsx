@@ -67,7 +67,7 @@ function Hit({ snapshot, headingLevel, pick }: { snapshot: Snapshot; headingLeve
         // biome-ignore lint/performance/noImgElement: photos are made to size and stripped when they are stored
         <img
           className={styles.photo}
-          src={paths.photo(photo.key)}
+          src={paths.photo(photo.sizes?.[0]?.key ?? photo.key)}
           alt=""
           width={photo.width}
           height={photo.height}

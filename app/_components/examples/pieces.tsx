@@ -113,6 +113,24 @@ export const pieceExamples: Example[] = [
     show: <PhotoFigure src={drawnPhoto} alt="A mug, drawn" width={400} height={300} caption="The mug from the side" />,
   },
   {
+    id: "photo-marked",
+    title: "Photograph with spots: one at the window’s size, one whose size is not known, one at the edge",
+    show: (
+      <PhotoFigure
+        src={drawnPhoto}
+        alt="A mug, drawn"
+        width={400}
+        height={300}
+        marks={[
+          { number: 1, spot: "a", part: "glaze", x: 0.42, y: 0.5, share: 0.08 },
+          { number: 2, spot: "b", part: "glaze", x: 0.5, y: 0.7, share: null },
+          { number: 3, spot: "a", part: "rim", x: 0.97, y: 0.1, share: 0.08 },
+        ]}
+        caption="The mug from the side. 1: glaze, spot a; 2: glaze, spot b; 3: rim, spot a"
+      />
+    ),
+  },
+  {
     id: "workplace-bar",
     title: "Ways to the workplaces, for whoever may see them all",
     show: (
