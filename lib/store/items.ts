@@ -21,8 +21,8 @@ export type SpecimenFields = {
   whoPaid: string;
   gotOn: string | null;
   dateCode: string | null;
-  condition: string | null;
   madeOn: string | null;
+  condition: string | null;
 };
 export type ComponentFields = {
   name: string;
@@ -96,20 +96,59 @@ export const slugTaken = async (db: Db, slug: string): Promise<boolean> =>
   (await db.item.count({ where: { slug } })) > 0;
 
 export async function addSpecimen(tx: Db, itemId: string, fields: SpecimenFields): Promise<string> {
-  const position = await tx.specimen.count({ where: { itemId } });
+  const last = await tx.specimen.aggregate({ where: { itemId }, _max: { position: true } });
+  const position = (last._max.position ?? -1) + 1;
   return (await tx.specimen.create({ data: { ...fields, itemId, position } })).id;
 }
 
 export async function addComponent(tx: Db, specimenId: string, fields: ComponentFields): Promise<ComponentRecord> {
-  const position = await tx.component.count({ where: { specimenId } });
+  const last = await tx.component.aggregate({ where: { specimenId }, _max: { position: true } });
+  const position = (last._max.position ?? -1) + 1;
   return componentOf(await tx.component.create({ data: { ...fields, specimenId, position } }));
 }
 
-/** Takes a part away with its spots and values; its readings, if an undone import still points at it, are set free. */
-export async function removeComponent(tx: Db, id: string): Promise<void> {
-  await tx.reading.updateMany({ where: { componentId: id }, data: { componentId: null, spotId: null } });
-  await tx.spot.deleteMany({ where: { componentId: id } });
-  await tx.component.delete({ where: { id } });
+export async function updateSpecimen(tx: Db, id: string, fields: SpecimenFields): Promise<void> {
+  await tx.specimen.update({ where: { id }, data: fields });
+}
+
+export async function updateComponent(tx: Db, id: string, fields: ComponentFields): Promise<ComponentRecord> {
+  return componentOf(await tx.component.update({ where: { id }, data: fields }));
+}
+
+/** The ids in their new order, or null where the one that moves is not among them; at an end it stays where it is. */
+function moved(ids: string[], id: string, by: "up" | "down"): string[] | null {
+  const at = ids.indexOf(id);
+  if (at < 0) return null;
+  const to = Math.min(Math.max(at + (by === "up" ? -1 : 1), 0), ids.length - 1);
+  const others = ids.filter((each) => each !== id);
+  return [...others.slice(0, to), id, ...others.slice(to)];
+}
+
+const inOrder = { orderBy: [{ position: "asc" as const }, { id: "asc" as const }], select: { id: true } };
+
+export async function moveSpecimen(tx: Db, id: string, by: "up" | "down"): Promise<boolean> {
+  const itemId = (await itemIdOfSpecimen(tx, id)) ?? "";
+  const order = moved(
+    (await tx.specimen.findMany({ where: { itemId }, ...inOrder })).map((s) => s.id),
+    id,
+    by,
+  );
+  for (const [position, each] of (order ?? []).entries())
+    await tx.specimen.update({ where: { id: each }, data: { position } });
+  return order !== null;
+}
+
+export async function moveComponent(tx: Db, id: string, by: "up" | "down"): Promise<boolean> {
+  const part = await tx.component.findUnique({ where: { id }, select: { specimenId: true } });
+  const where = { specimenId: part?.specimenId ?? "" };
+  const order = moved(
+    (await tx.component.findMany({ where, ...inOrder })).map((c) => c.id),
+    id,
+    by,
+  );
+  for (const [position, each] of (order ?? []).entries())
+    await tx.component.update({ where: { id: each }, data: { position } });
+  return order !== null;
 }
 
 export async function itemIdOfSpecimen(db: Db, specimenId: string): Promise<string | null> {

@@ -89,20 +89,74 @@ export type ReadingFilter = {
   componentId?: string;
   text?: string;
   sessionId?: string;
+  /** The note exactly as written; null: none. */
+  note?: string | null;
+  /** Where a reading stands: on a part, nowhere yet, set aside, of a check standard. */
+  state?: ReadingState;
+  /** A symbol: readings with a result for it. Resolve it by `withElement` first. */
+  inColumns?: ElementColumns;
+  /** Local dates, both included. */
+  from?: string;
+  to?: string;
   /** Readings of check standards only: of this one, or of any. */
   checkStandardId?: string;
   check?: true;
 };
 
+export const readingStates = ["unassigned", "assigned", "aside", "check"] as const;
+export type ReadingState = (typeof readingStates)[number];
+const stateWhere: Record<ReadingState, object> = {
+  unassigned: { componentId: null, checkReading: null, asideReason: null },
+  assigned: { componentId: { not: null } },
+  aside: { asideReason: { not: null } },
+  check: { checkReading: { isNot: null } },
+};
+
+/** In which columns of which imports an element has its results. */
+export type ElementColumns = { batchId: string; columns: number[] }[];
+
+/** Elements of the readings in force, and where each is found: results are stored by column of their import. */
+export async function elementsMeasured(db: Db): Promise<Map<string, ElementColumns>> {
+  const batches = await db.importBatch.findMany({ where: { state: "imported" }, select: { id: true, columns: true } });
+  const found = new Map<string, ElementColumns>();
+  for (const batch of batches)
+    for (const [at, { element }] of parseColumns(batch.columns).entries()) {
+      const places = found.get(element) ?? [];
+      const own = places.find((place) => place.batchId === batch.id);
+      if (own) own.columns.push(at);
+      else found.set(element, [...places, { batchId: batch.id, columns: [at] }]);
+    }
+  return found;
+}
+
+const columnsWhere = (places: ElementColumns): object => ({
+  OR: places.map(({ batchId, columns }) => ({
+    batchId,
+    // A stored result begins with its column: "[3,false,…" or "[3,true,…" (reading-results.ts).
+    OR: columns.flatMap((at) => [
+      { results: { contains: `[${at},false,` } },
+      { results: { contains: `[${at},true,` } },
+    ]),
+  })),
+});
+
 function whereOf(filter: ReadingFilter): object {
+  const { inColumns, state, from, to } = filter;
+  const AND = [
+    ...(inColumns ? [columnsWhere(inColumns)] : []),
+    ...(state ? [stateWhere[state]] : []),
+    ...(from || to ? [{ takenOn: { ...(from ? { gte: from } : {}), ...(to ? { lte: to } : {}) } }] : []),
+  ];
   return {
+    ...(AND.length > 0 ? { AND } : {}),
+    ...(filter.note !== undefined ? { note: filter.note } : {}),
     ...(filter.batchId ? { batchId: filter.batchId } : {}),
     ...(filter.sample !== undefined ? { sample: filter.sample } : {}),
     ...(filter.componentId ? { componentId: filter.componentId } : {}),
     ...(filter.sessionId ? { sessionId: filter.sessionId } : {}),
     ...(filter.checkStandardId ? { checkReading: { checkStandardId: filter.checkStandardId } } : {}),
     ...(filter.check ? { checkReading: { isNot: null } } : {}),
-    ...(filter.unassigned ? { componentId: null, checkReading: null, asideReason: null } : {}),
+    ...(filter.unassigned ? stateWhere.unassigned : {}),
     ...(filter.text
       ? { OR: ["sample", "note", "number", "spotText"].map((c) => ({ [c]: { contains: filter.text } })) }
       : {}),
@@ -122,6 +176,21 @@ export async function readingsByIds(db: Db, ids: string[]): Promise<StoredReadin
 
 export async function readingsOfComponents(db: Db, componentIds: string[]): Promise<StoredReading[]> {
   return readingsOf(await fetchRows(db, { componentId: { in: componentIds } }));
+}
+
+export type ReadingGroup = { text: string | null; count: number; firstRow: number };
+
+/** Readings of a filter by what their file wrote as sample or as note, in the order in which they come. */
+export async function readingGroups(db: Db, filter: ReadingFilter, by: "sample" | "note"): Promise<ReadingGroup[]> {
+  const where = { ...whereOf(filter), batch: { state: "imported" } };
+  const count = { _count: { _all: true }, _min: { row: true } } as const;
+  const rows =
+    by === "sample"
+      ? (await db.reading.groupBy({ by: ["sample"], where, ...count })).map((g) => ({ ...g, text: g.sample }))
+      : (await db.reading.groupBy({ by: ["note"], where, ...count })).map((g) => ({ ...g, text: g.note }));
+  return rows
+    .map((g) => ({ text: g.text, count: g._count._all, firstRow: g._min.row ?? 0 }))
+    .sort((a, b) => a.firstRow - b.firstRow || (a.text ?? "").localeCompare(b.text ?? ""));
 }
 
 /** How many readings each sample text names, for assigning a whole sample at once. */

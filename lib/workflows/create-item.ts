@@ -4,6 +4,7 @@ import type { Context } from "../platform/context.ts";
 import { readGtin } from "../quantity/gtin.ts";
 import { ageGroups, itemCategories } from "../quantity/item-words.ts";
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
+import { slugOf } from "../quantity/slug.ts";
 import { inTransaction } from "../store/database.ts";
 import { createItem, findItem, type ItemFields, type ItemRecord, slugTaken, updateItem } from "../store/items.ts";
 
@@ -22,17 +23,6 @@ export const itemInput = z.object({
   description: text(4000).default(""),
 });
 export type ItemInput = z.input<typeof itemInput>;
-
-/** The address of an item's page: its name in plain letters; a number is added where the name is taken. */
-export function slugOf(name: string): string {
-  const plain = name
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/ß/g, "ss")
-    .replace(/[^a-z0-9]+/g, "-");
-  return plain.replace(/^-+|-+$/g, "").slice(0, 80) || "item";
-}
 
 function gtinProblem(gtin: string | null): Problem | null {
   if (gtin === null || gtin === "") return null;

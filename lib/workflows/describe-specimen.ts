@@ -12,9 +12,11 @@ import {
   findItem,
   itemIdOfComponent,
   itemIdOfSpecimen,
-  removeComponent,
+  moveComponent,
+  moveSpecimen,
+  updateComponent,
+  updateSpecimen,
 } from "../store/items.ts";
-import { readingsOfComponents } from "../store/readings.ts";
 
 const text = (max: number) => z.string().trim().max(max);
 const positive = z.number().positive().finite().nullable().default(null);
@@ -72,15 +74,55 @@ export async function addComponentWorkflow(
   });
 }
 
-/** Takes away a part that no reading is on: one named by mistake would otherwise keep its item from being published. */
-export async function removeComponentWorkflow(context: Context, componentId: string): Promise<Outcome<null>> {
+/** Changes what is said of an object. A published page keeps its words until a new revision. */
+export async function editSpecimenWorkflow(
+  context: Context,
+  specimenId: string,
+  input: z.input<typeof specimenInput>,
+): Promise<Outcome<string>> {
+  const permitted = requirePermission(context.person, "edit-item");
+  if (!permitted.ok) return permitted;
+  const fields = specimenInput.parse(input);
+  const flaw = makingProblem({ ...fields, gotOn: fields.gotOn ?? context.clock().toISOString().slice(0, 10) });
+  if (flaw !== null) return refused(flaw);
+  return inTransaction(context.db, async (tx) => {
+    if (!(await itemIdOfSpecimen(tx, specimenId))) return refused({ code: "unknown-specimen", found: specimenId });
+    await updateSpecimen(tx, specimenId, fields);
+    return done(fields.label);
+  });
+}
+
+/** Changes what is said of a part; its readings and spots stay on it. */
+export async function editComponentWorkflow(
+  context: Context,
+  componentId: string,
+  input: z.input<typeof componentInput>,
+): Promise<Outcome<ComponentRecord>> {
+  const permitted = requirePermission(context.person, "edit-item");
+  if (!permitted.ok) return permitted;
+  const fields = componentInput.parse(input);
+  return inTransaction(context.db, async (tx) => {
+    if (!(await itemIdOfComponent(tx, componentId))) return refused({ code: "unknown-part", found: componentId });
+    return done(await updateComponent(tx, componentId, fields));
+  });
+}
+
+/** Moves an object among the objects of its item, or a part among the parts of its object, one place up or down. */
+export async function moveWorkflow(
+  context: Context,
+  what: { specimenId: string } | { componentId: string },
+  by: "up" | "down",
+): Promise<Outcome<null>> {
   const permitted = requirePermission(context.person, "edit-item");
   if (!permitted.ok) return permitted;
   return inTransaction(context.db, async (tx) => {
-    if (!(await itemIdOfComponent(tx, componentId))) return refused({ code: "unknown-part", found: componentId });
-    const readings = await readingsOfComponents(tx, [componentId]);
-    if (readings.length > 0) return refused({ code: "part-has-readings", found: String(readings.length) });
-    await removeComponent(tx, componentId);
-    return done(null);
+    const moved =
+      "specimenId" in what
+        ? await moveSpecimen(tx, what.specimenId, by)
+        : await moveComponent(tx, what.componentId, by);
+    if (moved) return done(null);
+    return "specimenId" in what
+      ? refused({ code: "unknown-specimen", found: what.specimenId })
+      : refused({ code: "unknown-part", found: what.componentId });
   });
 }

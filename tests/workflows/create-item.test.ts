@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { slugOf } from "@/lib/quantity/slug.ts";
 import { findItem } from "@/lib/store/items.ts";
-import { createItemWorkflow, editItemWorkflow, slugOf } from "@/lib/workflows/create-item.ts";
+import { createItemWorkflow, editItemWorkflow } from "@/lib/workflows/create-item.ts";
 import { mugWords, must } from "../support/bench-item.ts";
 import { contextAs, fixedNow } from "../support/test-context.ts";
 

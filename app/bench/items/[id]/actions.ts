@@ -8,17 +8,22 @@ import { signedHead } from "@/app/_log/signed-head.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { formQuantity, formText, formTextOrNull, formTicked, parseForm } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
+import { type Removed, removedSchema } from "@/lib/store/removed.ts";
 import { counted } from "@/lib/wording/formats.ts";
+import { problemSentence, problemSentences } from "@/lib/wording/problems.ts";
 import { assignInput, assignReadingsWorkflow } from "@/lib/workflows/assign-readings.ts";
 import { editItemWorkflow, itemInput } from "@/lib/workflows/create-item.ts";
 import {
   addComponentWorkflow,
   addSpecimenWorkflow,
   componentInput,
-  removeComponentWorkflow,
+  editComponentWorkflow,
+  editSpecimenWorkflow,
+  moveWorkflow,
   specimenInput,
 } from "@/lib/workflows/describe-specimen.ts";
 import { publishItemWorkflow } from "@/lib/workflows/publish-item.ts";
+import { putBackWorkflow, removeObjectWorkflow, removePartWorkflow } from "@/lib/workflows/remove-from-item.ts";
 import { restoreReadingWorkflow, setReadingAsideWorkflow } from "@/lib/workflows/set-reading-aside.ts";
 import { itemFormValues, readingIdsOf } from "../item-form-values.ts";
 
@@ -36,44 +41,87 @@ export async function editItem(id: string, _: FormState, data: FormData): Promis
   return noticeReply("The words are saved.");
 }
 
+const specimenValues = (data: FormData) => ({
+  label: formText(data, "label"),
+  howGot: formText(data, "howGot"),
+  whoPaid: formText(data, "whoPaid"),
+  gotOn: formTextOrNull(data, "gotOn"),
+  dateCode: formTextOrNull(data, "dateCode"),
+  madeOn: formTextOrNull(data, "madeOn"),
+  condition: formTextOrNull(data, "condition"),
+});
+
 export async function addSpecimen(itemId: string, _: FormState, data: FormData): Promise<FormState> {
-  const form = parseForm(specimenInput, {
-    label: formText(data, "label"),
-    howGot: formText(data, "howGot"),
-    whoPaid: formText(data, "whoPaid"),
-    gotOn: formTextOrNull(data, "gotOn"),
-    dateCode: formTextOrNull(data, "dateCode"),
-    madeOn: formTextOrNull(data, "madeOn"),
-    condition: formTextOrNull(data, "condition"),
-  });
+  const form = parseForm(specimenInput, specimenValues(data));
   const outcome = form.ok ? await addSpecimenWorkflow(await requestContext(), itemId, form.value) : form;
   if (!outcome.ok) return inForm("object-", errorReply(outcome.problems));
   revalidatePath(paths.benchItem(itemId));
   return noticeReply("The object is added. Now name its parts.");
 }
 
+export async function editSpecimen(itemId: string, id: string, _: FormState, data: FormData): Promise<FormState> {
+  const form = parseForm(specimenInput, specimenValues(data));
+  const outcome = form.ok ? await editSpecimenWorkflow(await requestContext(), id, form.value) : form;
+  if (!outcome.ok) return inForm(`object-${id}-`, errorReply(outcome.problems));
+  revalidatePath(paths.benchItem(itemId));
+  return noticeReply(`“${outcome.value}” is saved.`);
+}
+
+const partValues = (data: FormData) => ({
+  name: formText(data, "name"),
+  material: formText(data, "material"),
+  form: formText(data, "form"),
+  accessible: formTicked(data, "accessible"),
+  thicknessMm: formQuantity(data, "thicknessMm", "mm"),
+  smallestDimensionMm: formQuantity(data, "smallestDimensionMm", "mm"),
+  areaCm2: formQuantity(data, "areaCm2", "cm²"),
+  massG: formQuantity(data, "massG", "g"),
+});
+
 export async function addPart(itemId: string, specimenId: string, _: FormState, data: FormData): Promise<FormState> {
-  const form = parseForm(componentInput, {
-    name: formText(data, "name"),
-    material: formText(data, "material"),
-    form: formText(data, "form"),
-    accessible: formTicked(data, "accessible"),
-    thicknessMm: formQuantity(data, "thicknessMm", "mm"),
-    smallestDimensionMm: formQuantity(data, "smallestDimensionMm", "mm"),
-    areaCm2: formQuantity(data, "areaCm2", "cm²"),
-    massG: formQuantity(data, "massG", "g"),
-  });
+  const form = parseForm(componentInput, partValues(data));
   const outcome = form.ok ? await addComponentWorkflow(await requestContext(), specimenId, form.value) : form;
   if (!outcome.ok) return inForm(`part-${specimenId}-`, errorReply(outcome.problems));
   revalidatePath(paths.benchItem(itemId));
   return noticeReply(`“${outcome.value.name}” is added.`);
 }
 
-export async function removePart(partId: string, _: FormState, __: FormData): Promise<FormState> {
-  const outcome = await removeComponentWorkflow(await requestContext(), partId);
-  if (!outcome.ok) return errorReply(outcome.problems);
+export async function editPart(itemId: string, id: string, _: FormState, data: FormData): Promise<FormState> {
+  const form = parseForm(componentInput, partValues(data));
+  const outcome = form.ok ? await editComponentWorkflow(await requestContext(), id, form.value) : form;
+  if (!outcome.ok) return inForm(`part-${id}-`, errorReply(outcome.problems));
+  revalidatePath(paths.benchItem(itemId));
+  return noticeReply(`“${outcome.value.name}” is saved.`);
+}
+
+type Handled = { problems: string[]; removed?: Removed };
+
+/** Takes an object or a part away; answers with what is needed to put it back. */
+export async function takeAway(itemId: string, kind: "object" | "part", id: string): Promise<Handled> {
+  const context = await requestContext();
+  const outcome = kind === "object" ? await removeObjectWorkflow(context, id) : await removePartWorkflow(context, id);
+  if (!outcome.ok) return { problems: problemSentences(outcome.problems) };
   revalidatePath(paths.bench(), "layout");
-  return { errors: [] };
+  revalidatePath(paths.benchItem(itemId));
+  return { problems: [], removed: outcome.value };
+}
+
+export async function putBack(itemId: string, removed: unknown): Promise<Handled> {
+  const parsed = removedSchema.safeParse(removed);
+  if (!parsed.success) return { problems: [problemSentence({ code: "nothing-chosen" })] };
+  const outcome = await putBackWorkflow(await requestContext(), parsed.data);
+  if (!outcome.ok) return { problems: problemSentences(outcome.problems) };
+  revalidatePath(paths.bench(), "layout");
+  revalidatePath(paths.benchItem(itemId));
+  return { problems: [] };
+}
+
+export async function move(itemId: string, kind: "object" | "part", id: string, by: "up" | "down"): Promise<Handled> {
+  const what = kind === "object" ? { specimenId: id } : { componentId: id };
+  const outcome = await moveWorkflow(await requestContext(), what, by === "up" ? "up" : "down");
+  if (!outcome.ok) return { problems: problemSentences(outcome.problems) };
+  revalidatePath(paths.benchItem(itemId));
+  return { problems: [] };
 }
 
 /** The ticked readings of a part: set aside with a reason, taken back into the result, or taken off the part. */

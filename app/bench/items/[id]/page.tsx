@@ -2,7 +2,6 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { ActionForm } from "@/app/_components/action-form.tsx";
 import { ButtonLink } from "@/app/_components/button.tsx";
-import { ConfirmDialog } from "@/app/_components/confirm-dialog.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
@@ -22,7 +21,7 @@ import { ageGroupLabels, categoryLabels, formLabels, labelOf, materialLabels } f
 import { stripKey } from "@/lib/wording/result-figures.ts";
 import { BenchTabs } from "../../bench-tabs.tsx";
 import { ItemFields } from "../item-fields.tsx";
-import { editItem, removePart } from "./actions.ts";
+import { editItem } from "./actions.ts";
 import { NextEntry } from "./next-entry.tsx";
 import { Objects } from "./objects.tsx";
 import { PartReadings } from "./part-readings.tsx";
@@ -111,15 +110,6 @@ export default async function BenchItemPage({ params, searchParams }: Props) {
             }
           >
             <PartResults placed={placed.filter((p) => p.part.id === part.id)} files={snapshot.files} />
-            {record.readings.some((r) => r.componentId === part.id) ? null : (
-              <ConfirmDialog
-                ask="Take this part away"
-                title={`Take “${part.name}” away?`}
-                form={<ActionForm action={removePart.bind(null, part.id)} submit="Take it away" compact />}
-              >
-                <p>It has no readings. Its name, material and form are forgotten; it can only be written down anew.</p>
-              </ConfirmDialog>
-            )}
             <PartReadings part={part} readings={record.readings.filter((r) => r.componentId === part.id)} />
           </Entry>
         ))}
