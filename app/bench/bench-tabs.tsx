@@ -15,6 +15,8 @@ export async function BenchTabs({ current }: { current: string }) {
         { href: paths.benchImport(), text: "Load a file" },
         { href: paths.benchHand(), text: "Write down by hand" },
         { href: paths.benchReadings(), text: "Unassigned readings", count: unassigned },
+        { href: paths.benchSessions(), text: "Sessions" },
+        { href: paths.benchCheckStandards(), text: "Check standards" },
         { href: paths.benchInstruments(), text: "Instruments" },
       ]}
     />

@@ -21,6 +21,15 @@ const names: Record<string, string> = {
   calibrationRel: "calibration",
   windowMm: "window diameter",
   minimumSeconds: "shortest count",
+  instrumentId: "analyser",
+  startedAt: "start",
+  endedAt: "end",
+  clockShiftMinutes: "clock put right by",
+  certified: "certified values",
+  calibratedRanges: "calibrated ranges",
+  expiresOn: "valid until",
+  otherNames: "other names in files",
+  inDoubtReason: "why they are used",
   timeZone: "time zone",
 };
 

@@ -6,6 +6,11 @@ export const sessionProblems: ProblemWords = {
   "unknown-check-standard": () => "There is no such check standard. Reload the page and choose again.",
   "ends-before-start": (p) =>
     `The session would end ${p.found ? `(${p.found}) ` : ""}before it starts${p.allowed ? ` (${p.allowed})` : ""}. Check day, time and zone of both.`,
+  "moment-incomplete": (p) =>
+    `Write the day, the time of day and the time zone${p.found ? `; so far there is ${quoted(p.found)}` : ""}. A time without its zone is no moment.`,
+  "moment-twice": (p) =>
+    `${quoted(p.found)} came twice, since clocks were set back that night. Write the zone as an offset, such as +02:00, to say which one.`,
+  "moment-never": (p) => `${quoted(p.found)} never came, since clocks skipped it. Write another time.`,
   "unknown-mode": (p) =>
     `The instrument has no mode ${quoted(p.found)}.${p.allowed ? ` It has: ${p.allowed}.` : " Write its modes down first."} Modes are written exactly as its files write them.`,
   "unknown-element": (p) => `${quoted(p.found)} is no element. Write its symbol, such as Pb or Cd.`,

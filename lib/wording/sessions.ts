@@ -1,0 +1,152 @@
+import type { Fitness, UncountedCheck } from "../consistency/session-fitness.ts";
+import { failedCheckReason } from "../reconcile/part-inputs.ts";
+import { elementName } from "./elements.ts";
+import { counted, listed, plainDate, significant } from "./formats.ts";
+
+/** Was the instrument fit that day? A state in one plain sentence, for what it is about ("lead", "lead in the mode “glaze”"). */
+export const fitnessSentence: Record<Fitness, (about: string) => string> = {
+  fit: (about) => `The analyser was fit for ${about}: it read the check standard within 20 % of its certified value.`,
+  "fit-with-correction": (about) =>
+    `The analyser was fit for ${about} after a correction: it read the check standard off by a steady share, and the readings are corrected for it.`,
+  "not-fit": (about) =>
+    `The analyser was not shown to be fit for ${about}: it read a check standard wrongly, and these readings lie between that check and the good ones about it.`,
+  "not-shown": (about) =>
+    `Whether the analyser was fit for ${about} is not shown: no check standard with a certified value was read for it that day.`,
+};
+
+/** In a table: a word or three. */
+export const fitnessWord: Record<Fitness, string> = {
+  fit: "fit",
+  "fit-with-correction": "fit, with a correction",
+  "not-fit": "not fit",
+  "not-shown": "not shown",
+};
+
+/** "lead, in the mode “glass and glaze”". */
+export const aboutElement = (element: string, mode: string | null): string =>
+  `${elementName(element)}${mode === null ? "" : `, in the mode “${mode}”`}`;
+
+/** Why a reading was set aside: a person's own words, or the sentence for a failed check. */
+export const asideReason = (reason: string): string =>
+  reason === failedCheckReason
+    ? "Left out by the method: a check standard was read wrongly before or after it, and no good check lies between."
+    : reason;
+
+/** "10:06" from a moment written with its offset. */
+export const clockOf = (moment: string): string => moment.slice(11, 16);
+/** "3 October 2026, 10:06". */
+export const dayAndClock = (moment: string): string => `${plainDate(moment.slice(0, 10))}, ${clockOf(moment)}`;
+
+/** "12 September 2026, 09:40 to 11:20", with the second day where it is another. */
+export function sittingTime({ startedAt, endedAt }: { startedAt: string; endedAt: string | null }): string {
+  if (endedAt === null) return `${dayAndClock(startedAt)}, not ended yet`;
+  const sameDay = startedAt.slice(0, 10) === endedAt.slice(0, 10);
+  return `${dayAndClock(startedAt)} to ${sameDay ? clockOf(endedAt) : dayAndClock(endedAt)}`;
+}
+
+/** "from the good check at 09:51 to the good check at 10:19". */
+export function doubtStretch({ after, before }: { after: string | null; before: string | null }): string {
+  const from =
+    after === null
+      ? "from the beginning, since no good check came before"
+      : `after the good check at ${clockOf(after)}`;
+  const to =
+    before === null ? "to the end, since no good check came after" : `until the good check at ${clockOf(before)}`;
+  return `${from}, ${to}`;
+}
+
+/** "+3 h", "−1 h 30 min". */
+export function shiftText(minutes: number): string {
+  const size = Math.abs(minutes);
+  const [hours, rest] = [Math.floor(size / 60), size % 60];
+  const parts = [hours > 0 ? `${hours} h` : "", rest > 0 ? `${rest} min` : ""].filter(Boolean).join(" ");
+  return minutes === 0 ? "none" : `${minutes < 0 ? "−" : "+"}${parts}`;
+}
+
+export const shiftSentence = (minutes: number): string =>
+  minutes === 0
+    ? ""
+    : `The analyser’s clock was wrong: every time it wrote is taken ${shiftText(minutes)} later or earlier. What it wrote is kept and shown.`;
+
+/** What a check reading that counts for nothing is told. */
+export function uncountedSentence(
+  why: UncountedCheck["why"],
+  about: { standard: string; mode: string | null; modes: readonly string[]; expiresOn: string | null },
+): string {
+  switch (why) {
+    case "wrong-mode":
+      return `${about.standard} was read in ${about.mode === null ? "no named mode" : `the mode “${about.mode}”`}, and is meant for ${listed(about.modes.map((m) => `“${m}”`))}. This reading shows nothing. Read it again in a mode it is meant for, or add the mode on its page.`;
+    case "expired":
+      return `The certificate of ${about.standard} ran out on ${about.expiresOn === null ? "an unknown day" : plainDate(about.expiresOn)}, before this reading. It shows nothing. Read a standard whose certificate is valid, or enter the new certificate.`;
+    case "no-time":
+      return `This reading of ${about.standard} carries no time, so nobody can say which readings it stands beside. It shows nothing.`;
+    case "nothing-certified":
+      return `${about.standard} has no certified value for anything that this reading reports in its unit. It shows nothing.`;
+  }
+}
+
+/** "read 3 times: 0.98 to 1.02 of the certified value". */
+export function recoveriesText(recoveries: readonly (number | null)[]): string {
+  const read = recoveries.filter((r) => r !== null);
+  const missed = recoveries.length - read.length;
+  const range =
+    read.length === 0
+      ? ""
+      : `${significant(Math.min(...read), 3)}${read.length > 1 ? ` to ${significant(Math.max(...read), 3)}` : ""} of the certified value`;
+  return [range, missed > 0 ? `${counted(missed, "time", "times")} not detected` : ""].filter(Boolean).join("; ");
+}
+
+/** "0.961 ± 0.034". */
+export const recoveryText = (recovery: { recovery: number; U: number | null } | null): string =>
+  recovery === null
+    ? "–"
+    : `${significant(recovery.recovery, 3)}${recovery.U === null ? "" : ` ± ${significant(recovery.U, 2)}`}`;
+
+/** Names of what the charts saw, for the table behind them. */
+export const signalWords: Record<string, string> = {
+  individuals: "outside the limits",
+  ewma: "slow shift (moving average)",
+  cusum: "slow shift (sums)",
+  "1-3s": "one beyond three standard deviations",
+  "2-2s": "two together beyond two, one side",
+  "R-4s": "two together four apart",
+  "4-1s": "four together beyond one, one side",
+  "10-x": "ten together on one side",
+};
+
+export const withinWords = (within: boolean | null): string =>
+  within === null ? "says nothing" : within ? "good" : "failed";
+
+/** For testers, where a session is opened. */
+export const trainingWords = {
+  label: "The operator is trained in radiation safety and in this analyser",
+  hint: "By ticking this, you record that the operator confirmed it. The registry gives no operating instructions.",
+  missing:
+    "Nobody has confirmed that the operator is trained in radiation safety and in this analyser. The page will say so.",
+};
+
+export const doubtWords = {
+  leftOut: (readings: number): string =>
+    readings === 0
+      ? "No reading of an item lies in it."
+      : `${counted(readings, "reading")} of items ${readings === 1 ? "lies" : "lie"} in it, and ${readings === 1 ? "feeds" : "feed"} no number. ${readings === 1 ? "It is" : "They are"} listed with the reason, and the result is shown with and without.`,
+  usedAnyway: (reason: string): string =>
+    `They are used all the same, and every page that rests on them says so, with this reason: ${reason}`,
+};
+
+/** Why a correction is or is not made, for one standard and element. */
+export function correctionText(verdict: {
+  uCertified: number | null;
+  factor: number | null;
+  asked: boolean;
+  differs: boolean | null;
+  material: string;
+}): string {
+  if (verdict.uCertified === null) return "none can be made: the certificate states no uncertainty";
+  if (verdict.factor !== null)
+    return `× ${significant(verdict.factor, 4)}, for parts of ${verdict.material.toLowerCase()}`;
+  if (verdict.differs === true)
+    return verdict.asked ? "not made: a check failed" : "can be asked for: the difference is more than chance";
+  if (verdict.differs === null) return "none: how sure the recovery is, is not known";
+  return verdict.asked ? "not made: the difference is within its uncertainty" : "not called for";
+}
