@@ -16,9 +16,8 @@ export function readGtin(text: string): GtinReading {
   if (!/^(\d{8}|\d{12,14})$/.test(digits)) return { state: "not-a-code", found: text };
   const gtin = digits.padStart(14, "0");
   const expected = checkDigit(gtin.slice(0, 13));
-  return gtin[13] === expected
-    ? { state: "ok", gtin }
-    : { state: "wrong-check-digit", found: gtin[13] ?? "", expected };
+  const found = gtin.slice(13);
+  return found === expected ? { state: "ok", gtin } : { state: "wrong-check-digit", found, expected };
 }
 
 function checkDigit(first13: string): string {

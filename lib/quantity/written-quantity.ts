@@ -49,7 +49,7 @@ export const parseWrittenQuantity = (
   if (plain === "") return refused({ code: "number-empty", found: text, allowed: "a number" });
   const parts = shape.exec(plain);
   if (!parts) return refused({ code: "not-a-number", found: text, allowed: "a number such as 12.5" });
-  const number = parseTypedNumber(parts[1] ?? "");
+  const number = parseTypedNumber(parts[1]!);
   if (!number.ok) return number;
   const named = parts[2]?.trim();
   const unit = named ? parseUnit(named) : chosen;

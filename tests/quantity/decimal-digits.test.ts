@@ -1,7 +1,7 @@
 import { Decimal } from "decimal.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { plainText, readDigits, unitsOfPlace } from "@/lib/quantity/decimal-digits.ts";
+import { plainText, readDigits, timesRatio, unitsOfPlace } from "@/lib/quantity/decimal-digits.ts";
 import { roundToUncertainty } from "@/lib/quantity/round-to-uncertainty.ts";
 import { convert } from "@/lib/quantity/units.ts";
 import { refusalCode } from "../support/refusal-code.ts";
@@ -93,6 +93,10 @@ describe("conversion by a power of ten", () => {
       }),
       { numRuns: 1000 },
     );
+  });
+
+  it("leaves nothing nothing", () => {
+    expect(timesRatio(0, 10_000n, 1n)).toBe(0);
   });
 
   it("forgets nothing when many spellings were met", () => {

@@ -11,8 +11,14 @@ import {
   units,
   unitsOfKind,
 } from "@/lib/quantity/units.ts";
+import { refusalCode } from "../support/refusal-code.ts";
 
 describe("parseUnit", () => {
+  it("reads no unit into capitals that are none", () => {
+    expect(parseUnit("XRF")).toBeNull();
+    expect(parseUnit("PPM/KG")).toBeNull();
+  });
+
   it("knows every unit of the list by its own name", () => {
     for (const unit of units) expect(parseUnit(unit)).toBe(unit);
   });
@@ -105,5 +111,6 @@ describe("units of a kind", () => {
     expect(kindsOfUnit("ppm")).not.toContain("coating-areal");
     expect(() => toCanonical("coating-areal", 1, "ppm")).toThrow(DomainError);
     expect(toCanonical("coating-areal", 1000, "µg/cm²")).toBe(1);
+    expect(refusalCode(() => toCanonical("hardness" as QuantityKind, 1, "ppm"))).toBe("unknown-kind");
   });
 });

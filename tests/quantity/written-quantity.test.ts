@@ -59,6 +59,11 @@ describe("a quantity typed into a field", () => {
     const named = parseWrittenQuantity("2 mm", { wanted: "mm", chosen: "cm" });
     expect(named.ok && named.value.inWanted).toBe(2);
   });
+  it("refuses a unit of another dimension chosen beside it, and a number that its unit makes too large", () => {
+    const chosen = parseWrittenQuantity("5", { wanted: "mg/kg", chosen: "g" });
+    expect(chosen).toEqual({ ok: false, problems: [{ code: "unit-other-kind", found: "g", allowed: "mg/kg" }] });
+    expect(codeOf(parseWrittenQuantity("1e308 %", { wanted: "mg/kg" }))).toBe("number-too-large");
+  });
   it.each([
     ["5 mg/cm²", "unit-other-kind"],
     ["5 apples", "unit-other-kind"],
