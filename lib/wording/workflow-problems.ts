@@ -17,6 +17,13 @@ export const workflowProblems: ProblemWords = {
   "object-has-tests": (p) =>
     `There ${p.found === "1" ? "is 1 wipe or laboratory result" : `are ${p.found ?? "some"} wipes or laboratory results`} of this object. Take them away first.`,
   "is-back-already": (p) => `${quoted(p.found)} is back already. Reload the page.`,
+  "items-form": (p) => {
+    const what: Record<string, string> = {
+      ...{ item: "a name", part: "a part", category: "a kind of object", material: "a material", form: "a form" },
+      ...{ howGot: "how it was got", whoPaid: "who paid" },
+    };
+    return `Say ${what[p.found ?? ""] ?? "what is missing"}${p.where?.row === undefined ? " for all of them" : ` for the ${p.where.row}. ticked name, or for all of them`}.`;
+  },
   "part-named-twice": (p) =>
     `The item ${quoted(p.allowed)} has two parts called ${quoted(p.found)}. Give each its own name, or give them one item each.`,
   "item-of-two-kinds": (p) =>

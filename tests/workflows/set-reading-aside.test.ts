@@ -2,8 +2,13 @@ import { describe, expect, it } from "vitest";
 import { sha256 } from "@/lib/platform/sha256.ts";
 import { assessItem } from "@/lib/publication/assess-item.ts";
 import type { Database } from "@/lib/store/database.ts";
+import { readingsByIds } from "@/lib/store/readings.ts";
 import { workingItem } from "@/lib/store/working-item.ts";
-import { restoreReadingWorkflow, setReadingAsideWorkflow } from "@/lib/workflows/set-reading-aside.ts";
+import {
+  putAsideBackWorkflow,
+  restoreReadingWorkflow,
+  setReadingAsideWorkflow,
+} from "@/lib/workflows/set-reading-aside.ts";
 import { benchItem, must } from "../support/bench-item.ts";
 import { contextAs, fixedNow, person } from "../support/test-context.ts";
 
@@ -20,7 +25,7 @@ describe("setReadingAsideWorkflow", () => {
     const { itemId, readings } = await benchItem(context);
     const before = await assessed(context.db, itemId);
     const input = { readingIds: [readings[0]!.id], reason: "the window lay half on the rim" };
-    expect(must(await setReadingAsideWorkflow(context, input))).toBe(1);
+    expect(must(await setReadingAsideWorkflow(context, input))).toMatchObject({ count: 1 });
     const after = await assessed(context.db, itemId);
     expect(after.lead.counts).toMatchObject({ readings: 4, used: 3, setAside: 1 });
     expect(after.lead.flags).toContain("excluded-readings");
@@ -62,5 +67,16 @@ describe("setReadingAsideWorkflow", () => {
     const no = { ok: false, problems: [{ code: "not-allowed" }] };
     expect(await setReadingAsideWorkflow(reviewer, { readingIds, reason: "long enough" })).toMatchObject(no);
     expect(await restoreReadingWorkflow(reviewer, readingIds)).toMatchObject(no);
+  });
+
+  it("is undone: each reading has again the reason it had, or none", async () => {
+    const context = await contextAs("tester");
+    const { readings } = await benchItem(context);
+    const [first, second] = readings.map((r) => r.id) as [string, string];
+    must(await setReadingAsideWorkflow(context, { readingIds: [first], reason: "beside the mug" }));
+    const both = must(await setReadingAsideWorkflow(context, { readingIds: [first, second], reason: "both of them" }));
+    must(await putAsideBackWorkflow(context, both.before));
+    const reasons = (await readingsByIds(context.db, [first, second])).map((r) => r.setAside?.reason ?? null);
+    expect(reasons).toEqual(["beside the mug", null]);
   });
 });

@@ -13,8 +13,10 @@ export function listedReading(reading: StoredReading): ListedReading {
     number: reading.number ?? "",
     sample: reading.sample ?? "",
     spot: reading.spotText ?? "",
+    note: reading.note ?? "",
     mode: reading.mode ?? "",
     time: reading.takenAtText ?? "",
+    aside: reading.setAside?.reason ?? "",
     results: shown.join("; ") + (more > 0 ? `; and ${more} more` : ""),
   };
 }
