@@ -66,14 +66,13 @@ export const iecScreening = ({
         "value, detection limit and sigma must be finite and zero or more",
         number,
       );
-  if (value === null && below === null)
-    throw new DomainError("no-detection-limit", "a non-detect needs its detection limit", value);
+  const content = value ?? below;
+  if (content === null) throw new DomainError("no-detection-limit", "a non-detect needs its detection limit", value);
   const row = table[element][matrix];
   if (!row) return { band: "none", underUpTo: null, overFrom: null };
   const lowered = row.under === null ? null : row.under - 3 * sigma;
   const underUpTo = lowered !== null && lowered > 0 ? lowered : null;
   const overFrom = row.over === null ? null : row.over + 3 * sigma;
-  const content = value ?? below ?? 0;
   const under = row.lodOnly ? value === null : underUpTo !== null && content <= underUpTo;
   const over = value !== null && overFrom !== null && value >= overFrom;
   return { band: under ? "under" : over ? "over" : "between", underUpTo, overFrom };

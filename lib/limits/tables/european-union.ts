@@ -1,4 +1,4 @@
-import type { Criteria, LimitRow } from "../types.ts";
+import type { Checked, Criteria, LimitRow } from "../types.ts";
 import { limit, limits, percent } from "./define.ts";
 import {
   ceramic,
@@ -105,11 +105,7 @@ const three = (figures: readonly [number, number, number], element: string) =>
     criteria: toyCriteria(part),
   }));
 
-type Figures = readonly [
-  string,
-  readonly [number, number, number],
-  readonly ("verified" | "second-hand" | "from memory")[],
-];
+type Figures = readonly [string, readonly [number, number, number], readonly [Checked, Checked, Checked]];
 const memory = ["from memory", "from memory", "from memory"] as const;
 const second = ["second-hand", "second-hand", "second-hand"] as const;
 const otherElements: Figures[] = [
@@ -467,7 +463,7 @@ export const europeanUnion: LimitRow[] = [
   ),
   ...otherElements.flatMap(([element, figures, checks]) =>
     three(figures, element).map(({ part, ...row }, i) => {
-      const checked = checks[i] ?? "from memory";
+      const checked = checks[i]!;
       return limit({
         ...toy,
         ...row,
