@@ -8,7 +8,7 @@ import type { SpotChartInput } from "@/app/_components/spot-chart-layout.ts";
 import { Verdict } from "@/app/_components/verdict.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
-import type { Snapshot, SnapshotDecision, SnapshotResult } from "@/lib/publication/snapshot.ts";
+import type { Snapshot, SnapshotResult } from "@/lib/publication/snapshot.ts";
 import { contributionName, contributionSource, evaluationWords, shareText } from "@/lib/wording/budget.ts";
 import { depthWords } from "@/lib/wording/depth.ts";
 import { elementName, elementTitle } from "@/lib/wording/elements.ts";
@@ -22,6 +22,7 @@ import {
   significant,
   withUnit,
 } from "@/lib/wording/formats.ts";
+import { screeningNote, screeningSentence, screeningTitle, turnsText } from "@/lib/wording/guard-bands.ts";
 import { formLabels, labelOf, materialLabels, quantityLabels, stateLabels } from "@/lib/wording/labels.ts";
 import { methodName, methodSteps, modelLabels } from "@/lib/wording/models.ts";
 import {
@@ -150,7 +151,8 @@ function ResultEvidence({
           </ul>
         </>
       ) : null}
-      <Decisions decisions={result.decisions} subject={subject} />
+      <Decisions result={result} subject={subject} />
+      <Screening placed={placed} />
     </>
   );
 }
@@ -226,7 +228,20 @@ function Budget({ result, subject }: { result: SnapshotResult; subject: string }
   );
 }
 
-function Decisions({ decisions, subject }: { decisions: SnapshotDecision[]; subject: string }) {
+/** An extra beside the decisions, never one of them. */
+function Screening({ placed: { part, result } }: { placed: PlacedResult }) {
+  const sentence = screeningSentence(part, result);
+  return sentence === null ? null : (
+    <>
+      <h3>{screeningTitle}</h3>
+      <p>{sentence}</p>
+      <p className="soft small">{screeningNote}</p>
+    </>
+  );
+}
+
+function Decisions({ result, subject }: { result: SnapshotResult; subject: string }) {
+  const { decisions } = result;
   if (decisions.length === 0) return null;
   return (
     <DataTable
@@ -242,6 +257,7 @@ function Decisions({ decisions, subject }: { decisions: SnapshotDecision[]; subj
           cell: (d) => <Verdict verdict={d.verdict} words={verdictWords[d.verdict]} />,
         },
         { key: "sure", roomy: true, head: "How sure", cell: (d) => sureness(d) ?? "–" },
+        { key: "turns", roomy: true, head: "The verdict turns", cell: (d) => turnsText(result, d) ?? "–" },
         {
           key: "fails",
           head: "Fails",
