@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { paths } from "../platform/paths.ts";
 import { logHeadSchema } from "../publication/log-head.ts";
 import { logEntrySchema, snapshotDecision, snapshotSchema } from "../publication/snapshot.ts";
 import { itemCategories } from "../quantity/item-words.ts";
@@ -30,6 +31,13 @@ function componentSchemas(): Json {
     target: "draft-2020-12",
     io: "input", // as a reader may meet it: members may be added, so none is forbidden
     uri: (id) => `#/components/schemas/${id}`,
+    // A list of fixed length, said in the words that every version of OpenAPI has too: here all members are alike.
+    override: ({ jsonSchema: made }) => {
+      const [first] = made.prefixItems ?? [];
+      if (!made.prefixItems || !first) return;
+      Object.assign(made, { items: first, minItems: made.prefixItems.length, maxItems: made.prefixItems.length });
+      delete made.prefixItems;
+    },
   }).schemas as Record<string, Json>;
   return Object.fromEntries(
     Object.entries(made).map(([id, { $schema: _schema, $id: _id, ...schema }]) => [id, schema]),
@@ -84,8 +92,18 @@ const atEntry = inQuery("seq", "The registry as it stood at this entry of the lo
 const badParameter = problem("A parameter is not understood");
 const noEntry = problem("The log has no such entry");
 
+const forAll =
+  "Open to everyone and to every origin, without a key. Whoever sends the ETag back in If-None-Match is told 304 where nothing changed. Trouble is answered as application/problem+json (RFC 9457), with a code and a sentence.";
+
 const get = (operationId: string, summary: string, responses: Json, parameters: Json[] = []): Json => ({
-  get: { operationId, summary, tags: ["read"], ...(parameters.length > 0 ? { parameters } : {}), responses },
+  get: {
+    operationId,
+    summary,
+    description: `${summary}. ${forAll}`,
+    tags: ["read"],
+    ...(parameters.length > 0 ? { parameters } : {}),
+    responses,
+  },
 });
 
 /** Every public route that a machine would read, by its path. Routes for people and for signed-in work are not listed. */
@@ -149,6 +167,14 @@ const routes = (): Json => ({
     200: anyJson("application/json", "OpenAPI 3.1"),
     304: unchanged,
   }),
+  "/items/{slug}/card.svg": get("readCard", "A card of an item to show on another page", picture("The card"), [
+    slugParameter,
+    revisionParameter,
+  ]),
+  "/items/{slug}/label.svg": get("readLabel", "A label with the QR code of an item's page", picture("The label"), [
+    slugParameter,
+    revisionParameter,
+  ]),
   ...dataRoutes(),
   ...feedRoutes(),
   "/photos/{key}": get(
@@ -160,6 +186,14 @@ const routes = (): Json => ({
     },
     [{ ...slugParameter, name: "key", description: "`key` of a photo in a snapshot" }],
   ),
+});
+
+const picture = (description: string): Json => ({
+  200: text("image/svg+xml", description),
+  304: unchanged,
+  400: badParameter,
+  404: problem("No such item or revision"),
+  429: tooMany,
 });
 
 const dataRoutes = (): Json => {
@@ -198,6 +232,12 @@ const feedRoutes = (): Json => ({
     200: anyJson("application/feed+json", "The feed"),
     304: unchanged,
   }),
+  "/requests/{id}/feed.xml": get(
+    "readRequestFeed",
+    "What became of one request to test something, as an Atom feed",
+    { 200: text("application/atom+xml", "The feed"), 304: unchanged, 404: problem("No such request") },
+    [{ ...slugParameter, name: "id", description: "The request, as in /requests/{id}" }],
+  ),
   "/corrections/feed.xml": get("readCorrectionsFeed", "Corrections and withdrawals as an Atom feed", {
     200: text("application/atom+xml", "The feed"),
     304: unchanged,
@@ -224,7 +264,11 @@ export function openApiDocument(about: {
       description:
         "Stability: within version 1, members and columns are only ever added, never renamed, removed or given another meaning. Read what you know and skip what you do not. A cursor is opaque and lasts for its own query. Every published revision keeps its address and its bytes for ever.",
       license: { name: licence.title, ...(licence.path ? { url: licence.path } : {}) },
-      ...(about.contact?.includes("@") ? { contact: { email: about.contact } } : {}),
+      contact: {
+        name: about.title,
+        url: absoluteUrl(about.baseUrl, paths.home()),
+        ...(about.contact?.includes("@") ? { email: about.contact } : {}),
+      },
     },
     servers: [{ url: absoluteUrl(about.baseUrl, "") }],
     tags: [{ name: "read", description: "Open to everyone, without a key" }],

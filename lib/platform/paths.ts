@@ -69,6 +69,8 @@ export const paths = {
   benchPhotos: (id: string) => `/bench/items/${q(id)}/photos`,
   benchPhotoUpload: (id: string) => `/bench/items/${q(id)}/photos/upload`,
   benchPhoto: (id: string, photoId: string) => `/bench/items/${q(id)}/photos/${q(photoId)}`,
+  benchTable: () => "/bench/table",
+  benchTableSend: () => "/bench/table/send",
   benchInstruments: () => "/bench/instruments",
   benchSessions: () => "/bench/sessions",
   benchNewSession: (query = "") => `/bench/sessions/new${query}`,

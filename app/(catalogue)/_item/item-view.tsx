@@ -27,6 +27,7 @@ import { Provenance, Tested } from "./provenance.tsx";
 import { RecomputePanel } from "./recompute-panel.tsx";
 import { ResultBlock } from "./result-block.tsx";
 import { ResultList } from "./result-list.tsx";
+import { ShareLinks } from "./share-links.tsx";
 
 /**
  * A published revision, whole: the answer, how sure, what to do, then the evidence, folded but complete. It shows the
@@ -146,6 +147,7 @@ export function ItemView({
         </Entry>
         <Entry title="The data" id="data">
           <DataLinks snapshot={snapshot} entry={entry} baseUrl={baseUrl} />
+          <ShareLinks snapshot={snapshot} baseUrl={baseUrl} />
           <RecomputePanel
             slug={snapshot.slug}
             revision={snapshot.revision}

@@ -1,0 +1,50 @@
+import { absoluteUrl } from "@/lib/exports/published-revision.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import type { Snapshot } from "@/lib/publication/snapshot.ts";
+import { plainDate } from "@/lib/wording/formats.ts";
+import { shareWords, shortCautions } from "@/lib/wording/share.ts";
+import { qrPath } from "./qr-path.ts";
+import { type Line, svgFile, svgLines } from "./svg-lines.ts";
+import { wrappedLines } from "./wrapped-lines.ts";
+
+/** Millimetres: three labels across and eight down an A4 page, inside margins that printers leave. */
+export const labelSize = { width: 64, height: 34 } as const;
+const code = 26;
+const edge = 2;
+const textAt = edge + code + 1.5;
+const room = labelSize.width - textAt - edge;
+
+/**
+ * A label for the object itself: the QR code of the item's page (the newest revision, whichever that is by then), its name, the
+ * day of the test and the cautions. It states no result: a label outlives it.
+ */
+export function labelSvg(snapshot: Snapshot, baseUrl: string): string {
+  const { body, title } = labelBody(snapshot, baseUrl);
+  return svgFile({ ...labelSize, title, body, unit: "mm" });
+}
+
+/** The inside of a label, for the sheet. */
+export function labelBody(snapshot: Snapshot, baseUrl: string): { body: string; title: string } {
+  const address = absoluteUrl(baseUrl, paths.item(snapshot.slug));
+  const { size, path } = qrPath(address);
+  const block = (text: string, fontSize: number, most: number, more: Partial<Line> = {}): Line[] =>
+    wrappedLines(text, fontSize, room, most).map((one) => ({ text: one, size: fontSize, ...more }));
+  const { body } = svgLines(
+    [
+      ...block(snapshot.item.name, 3.2, 2, { serif: true, bold: true }),
+      ...block(`Tested ${plainDate(snapshot.testedOn)}`, 2.2, 1, { before: 0.4 }),
+      ...block(shareWords.scan, 2.2, 1),
+      ...shortCautions(snapshot)
+        .slice(0, 2)
+        .flatMap((text, i) => block(text, 1.9, 4, { before: i === 0 ? 0.8 : 0.2 })),
+      ...(snapshot.registry.invented ? block(shareWords.inventedShort, 1.9, 1, { before: 0.2, bold: true }) : []),
+    ],
+    { x: textAt, y: edge - 0.5 },
+  );
+  const scale = code / size;
+  const symbol = `<g transform="translate(${edge} ${(labelSize.height - code) / 2}) scale(${scale})" shape-rendering="crispEdges"><rect width="${size}" height="${size}" fill="#ffffff"/><path d="${path}" fill="#000000"/></g>`;
+  return {
+    title: `${shareWords.scan}: ${snapshot.item.name}, ${address}`,
+    body: `<rect width="${labelSize.width}" height="${labelSize.height}" fill="#ffffff"/>${symbol}${body}`,
+  };
+}
