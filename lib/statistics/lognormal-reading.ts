@@ -38,12 +38,16 @@ const peakBetween = (lo: number, hi: number, start: number, slopes: (e: number) 
 
 const inside = (taken: readonly number[], e: number): boolean => e >= taken[0]! && e <= taken[1]!;
 
-/** Uphill from `from` in strides that double while they gain and halve when they do not, never into `taken`. */
+/**
+ * Uphill from `from` in strides that double while they gain and halve when they do not, never into `taken`. Very far out, where a stride
+ * is below the spacing of the numbers, it begins with one that moves.
+ */
 const uphill = (h: Integrand, from: number, stride: number, taken: readonly number[]): number => {
   let e = from;
   let here = h(e);
-  let reach = stride;
-  while (Math.abs(reach) >= Math.abs(stride)) {
+  const least = Math.max(Math.abs(stride), 2 ** -50 * Math.abs(from));
+  let reach = Math.sign(stride) * least;
+  while (Math.abs(reach) >= least) {
     const there = inside(taken, e + reach) ? Number.NEGATIVE_INFINITY : h(e + reach);
     if (there > here) {
       e += reach;
@@ -194,8 +198,8 @@ const seenByError = (x: number, u: number, theta: number, sigma: number): Moment
   const own = (Math.log(x) - theta) / sigma;
   const place = (epsilon: number) => own + Math.log1p(-ratio * epsilon) / sigma;
   const ceiling = 1 / ratio;
+  // Where the error would make the content negative h is NaN or −∞, and the sum ends.
   const h: Integrand = (epsilon) => {
-    if (epsilon >= ceiling) return Number.NEGATIVE_INFINITY;
     const lg = Math.log1p(-ratio * epsilon);
     const e = own + lg / sigma;
     return -0.5 * (epsilon * epsilon + e * e) - lg;
@@ -240,9 +244,7 @@ const truncatedMoments = (z: number): [number, number, number, number] => {
  */
 const belowByError = (limit: number, u: number, theta: number, sigma: number): Moments => {
   const edge = (epsilon: number) => (Math.log(limit - u * epsilon) - theta) / sigma;
-  const ceiling = limit / u;
-  const h: Integrand = (epsilon) =>
-    epsilon < ceiling ? normalLogCdf(edge(epsilon)) - 0.5 * epsilon * epsilon : Number.NEGATIVE_INFINITY;
+  const h: Integrand = (epsilon) => normalLogCdf(edge(epsilon)) - 0.5 * epsilon * epsilon;
   const slopes = (epsilon: number): [number, number] => {
     const z = edge(epsilon);
     const d = -u / ((limit - u * epsilon) * sigma);

@@ -25,7 +25,7 @@ export type York = Line & {
  * must spread in x.
  *
  * @throws DomainError `length-mismatch`, `empty`, `too-few`, `not-finite`, `negative`, `no-uncertainty`, `no-spread-in-x`,
- * `no-line` (the best line is upright, or none is better than its neighbours)
+ * `no-line` (the best line is upright, or level through points whose y is exact, or none is better than its neighbours)
  * @example york([17.3, 50.1, 148, 400, 1162], [19, 48.2, 155, 389, 1190], [0.4, 1, 5, 12, 31], [2, 2.5, 6, 10, 22])
  * // { intercept: 0.42897, slope: 1.00404, seIntercept: 1.84931, seSlope: 0.0240274, cov: -0.0229824, s: 2.866848 }
  */
@@ -44,10 +44,11 @@ export function york(x: readonly number[], y: readonly number[], ux: readonly nu
   }));
   const slope = bestSlope(points);
   const { fit, sumWeights, xMean, yMean } = weigh(points, slope);
-  if (!Number.isFinite(sumWeights)) throw new DomainError("no-line", "the points fix no finite slope", slope);
   const adjustedMean = xMean + fit.reduce((sum, point) => sum + point.w * point.beta, 0) / sumWeights;
   const spread = fit.reduce((sum, point) => sum + point.w * (xMean + point.beta - adjustedMean) ** 2, 0);
   const slopeVariance = 1 / spread;
+  // No weight is finite on a level line through points whose y is exact; no slope is better than another where all of them are.
+  if (!Number.isFinite(slopeVariance)) throw new DomainError("no-line", "the points fix no finite slope", slope);
   const scale = unitY / unitX;
   // Back from the scaled, centred points to the caller's axes.
   const leverage = adjustedMean + ofX.mean / unitX;

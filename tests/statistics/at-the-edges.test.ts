@@ -2,11 +2,15 @@ import { describe, expect, it } from "vitest";
 import { scaleOf } from "@/lib/statistics/checks.ts";
 import { detectionNoncentrality } from "@/lib/statistics/detection-noncentrality.ts";
 import { normalHazardSlope } from "@/lib/statistics/distributions.ts";
+import { highestMaximum } from "@/lib/statistics/highest-maximum.ts";
+import { lognormalRandomEffects } from "@/lib/statistics/lognormal-random-effects.ts";
 import { lognormalReading } from "@/lib/statistics/lognormal-reading.ts";
 import { moments } from "@/lib/statistics/moments.ts";
 import { multirule } from "@/lib/statistics/multirule.ts";
+import { profileEnd } from "@/lib/statistics/profile-interval.ts";
 import { randomEffects } from "@/lib/statistics/random-effects.ts";
 import { upperBoundAllCensored } from "@/lib/statistics/upper-bound-all-censored.ts";
+import { leastDevianceRatio } from "@/lib/statistics/variance-ratio-search.ts";
 import { refusalCode } from "../support/refusal-code.ts";
 
 const relative = (got: number, expected: number) => Math.abs(got / expected - 1);
@@ -78,6 +82,45 @@ describe("searches that reach far enough", () => {
       const { sd } = moments([0, gap, gap / 3]);
       expect(relative(tau2, sd * sd - 1)).toBeLessThan(1e-9);
     }
+  });
+});
+
+describe("searches that meet a strange function", () => {
+  it("a likelihood level and then steep: the end of the profile lies where the deviance is the cut", () => {
+    const deviance = (m: number) => Math.max(0, 40 * (m - 0.5)) ** 2;
+    expect(profileEnd(deviance, 0, 1, 1, 1e6, Number.POSITIVE_INFINITY)).toBeCloseTo(0.525, 9);
+  });
+  it("two hollows of a restricted likelihood: the deeper one, on whichever side it lies", () => {
+    // f = (x² − 1)²·2 ± x in x = log₁₀ ratio: hollows near −1 and 1, the deeper one where ±x is negative.
+    const hollows = (tilt: number) => ({
+      deviance: (ratio: number) =>
+        ratio === 0 ? 100 : 2 * (Math.log10(ratio) ** 2 - 1) ** 2 + tilt * Math.log10(ratio),
+      slope: (ratio: number) => {
+        if (ratio === 0) return -1;
+        const x = Math.log10(ratio);
+        return (8 * x * (x * x - 1) + tilt) / (ratio * Math.LN10);
+      },
+    });
+    expect(Math.log10(leastDevianceRatio(hollows(1), 1e-3, 1e3))).toBeCloseTo(-1.0575, 3);
+    expect(Math.log10(leastDevianceRatio(hollows(-1), 1e-3, 1e3))).toBeCloseTo(1.0575, 3);
+  });
+  it("a slope that is no number any more: the place before it is not overstepped", () =>
+    expect(
+      highestMaximum(
+        (t) => t,
+        (t) => (t < 3 ? 1 : Number.NaN),
+        [1, 3],
+      ),
+    ).toEqual({ at: 3, value: 3 }));
+  it("readings 20 decades apart, one of them 47 u below nothing, are answered", () => {
+    const r = lognormalRandomEffects(
+      [998791.85, 92161.148, 1.74897e25, -13842.577, -1056958.93],
+      [9216.1148, 0.10674, 59871.424, 9216.1148, 22461.722],
+      [true, false, false, false, true],
+    );
+    expect(r.status).toBe("ok");
+    expect(r.interval![0]).toBeLessThan(r.mean!);
+    expect(r.interval![1]).toBeGreaterThan(r.mean!);
   });
 });
 

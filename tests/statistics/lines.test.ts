@@ -56,7 +56,34 @@ describe("inversePrediction", () => {
   });
 });
 
+/** S of the best line of one slope, by its definition: the intercept that makes Σ(y − a − bx)²/(u(y)² + b²u(x)²) least. */
+function leastSum(x: number[], y: number[], ux: number[], uy: number[], slope: number): number {
+  const w = x.map((_, i) => 1 / (uy[i]! ** 2 + slope ** 2 * ux[i]! ** 2));
+  const sum = (of: (i: number) => number) => w.reduce((total, weight, i) => total + weight * of(i), 0);
+  const intercept = sum((i) => y[i]! - slope * x[i]!) / sum(() => 1);
+  return sum((i) => (y[i]! - intercept - slope * x[i]!) ** 2);
+}
+
 describe("york", () => {
+  it("finds the best line even where it is all but upright, with u over ten decades", () => {
+    const x = [861, 861, 861, 1722, 861, 861, 861, 861, 861];
+    const y = [975, 0, 0, 861, 861, -957, 1722, 1929, 1722];
+    const ux = [870, 0.0011, 86, 14.8, 86, 0, 86, 86, 1.5e7];
+    const uy = [7960, 0.00025, 45.6, 1.51, 25.2, 0.217, 420, 23.7, 0];
+    const { slope, s } = york(x, y, ux, uy);
+    expect(Math.abs(slope)).toBeGreaterThan(1000);
+    expect(s).toBeCloseTo(leastSum(x, y, ux, uy, slope), 6);
+    for (const other of [0.9, 1.1, -1, 1e-6])
+      expect(leastSum(x, y, ux, uy, other * slope)).toBeGreaterThanOrEqual(s * (1 - 1e-12));
+  });
+  it("refuses where no slope is better than another, or the best cannot be weighed", () => {
+    const codeOf = (y: number[], uy: number[]) => refusalCode(() => york([1, 2, 3, 4], y, [1, 1, 1, 1], uy));
+    // All y exact and equal: S is the same for every slope.
+    expect(codeOf([5, 5, 5, 5], [0, 0, 0, 0])).toBe("no-line");
+    expect(codeOf([5, 5, 5, 5], [0, 1, 1, 1])).toBe("no-line");
+    // A cross of exact y: as far above as below, whatever the slope.
+    expect(codeOf([1, -1, -1, 1], [0, 0, 0, 0])).toBe("no-line");
+  });
   const x = [1, 2.2, 2.9, 4.3, 5];
   const y = [2.1, 3.8, 6.4, 8.1, 10.3];
   const ux = [0.1, 0.2, 0.1, 0.3, 0.2];
