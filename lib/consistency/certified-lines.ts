@@ -17,7 +17,7 @@ const linesOf = (text: string): string[] =>
     .split("\n")
     .map((line) => line.trim())
     .filter(Boolean);
-const valueOf = (text: string): number | null => {
+const numberOf = (text: string): number | null => {
   const read = parseTypedNumber(text);
   return read.ok ? read.value.value : null;
 };
@@ -42,8 +42,8 @@ export function readCertifiedLines(
   for (const line of linesOf(text)) {
     const parts = certifiedLine.exec(line);
     const own = parts?.[6] ? parseUnit(parts[6].trim()) : unit;
-    const value = parts?.[3] ? valueOf(parts[3]) : null;
-    const U = parts?.[4] ? valueOf(parts[4]) : null;
+    const value = parts?.[3] ? numberOf(parts[3]) : null;
+    const U = parts?.[4] ? numberOf(parts[4]) : null;
     const [element, blank] = [parts?.[1] ?? "", parts?.[2] === "<"];
     if (!parts || own === null || value === null || value <= 0 || (parts[4] && !U))
       problems.push({ code: "certified-line-unread", where, found: line });
@@ -78,7 +78,7 @@ export function readRangeLines(text: string): Outcome<(CalibratedRange & { unit:
   for (const line of linesOf(text)) {
     const parts = rangeLine.exec(line);
     const unit = parts?.[4] ? parseUnit(parts[4]) : null;
-    const [low, high] = [valueOf(parts?.[2] ?? ""), valueOf(parts?.[3] ?? "")];
+    const [low, high] = [numberOf(parts?.[2] ?? ""), numberOf(parts?.[3] ?? "")];
     if (!parts || unit === null || low === null || high === null)
       problems.push({ code: "range-line-unread", where: { field: "calibratedRanges" }, found: line });
     else found.push({ mode: parts[5]?.trim() ?? null, element: parts[1] as string, low, high, unit });

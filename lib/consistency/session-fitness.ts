@@ -136,6 +136,17 @@ export function shotFitness(
   };
 }
 
+/** The elements for which a reading lies in a doubtful stretch. `takenAt` by a clock put right. */
+export const doubtedElements = (
+  fitness: SessionFitness,
+  reading: { mode: string | null; takenAt: string | null; results: readonly ElementResult[] },
+): string[] =>
+  reading.results.flatMap(({ element, quantity }) =>
+    shotFitness(fitness, null, { element, quantity, mode: reading.mode, takenAt: reading.takenAt }, "").inDoubt
+      ? [element]
+      : [],
+  );
+
 /** The one that corrects a part of its own material; else the one that says the least good. Null where none shows a recovery. */
 function chosenStandard({ standards }: ElementFitness, material: string): StandardVerdict | null {
   const shown = standards.filter((v) => v.recovery !== null);

@@ -1,8 +1,9 @@
 import { z } from "zod";
 import type { StandardReading } from "../consistency/check-standard.ts";
+import { grouped } from "../consistency/grouped.ts";
 import { type Joined, joinSessions, type Sitting, shiftedTime } from "../consistency/join-sessions.ts";
 import { type SessionFitness, sessionFitness } from "../consistency/session-fitness.ts";
-import { listCheckStandards } from "./check-standards.ts";
+import { type CheckStandard, checkReadingsOf, listCheckStandards } from "./check-standards.ts";
 import type { Db } from "./database.ts";
 import { listReadings, type StoredReading } from "./readings.ts";
 
@@ -134,7 +135,12 @@ export async function writeSessions(tx: Db, moves: Joined["moves"]): Promise<voi
 }
 
 /** What a session's check standards show, and the readings it was worked out from. */
-export type CheckedSession = { session: Session; fitness: SessionFitness; checkReadings: StoredReading[] };
+export type CheckedSession = {
+  session: Session;
+  fitness: SessionFitness;
+  checkReadings: StoredReading[];
+  standards: CheckStandard[];
+};
 
 export async function checkedSessions(db: Db, ids: string[]): Promise<CheckedSession[]> {
   if (ids.length === 0) return [];
@@ -146,8 +152,25 @@ export async function checkedSessions(db: Db, ids: string[]): Promise<CheckedSes
         .filter((r) => r.setAside === null)
         .map((r) => standardReading(r, session.clockShiftMinutes));
       const fitness = sessionFitness({ standards, checks, corrections: session.corrections });
-      return { session, fitness, checkReadings };
+      return { session, fitness, checkReadings, standards };
     }),
+  );
+}
+
+/** All readings of one standard over time, apart for each instrument, whether or not they belong to a session. */
+export async function checksOverTime(
+  db: Db,
+  standard: CheckStandard,
+): Promise<{ instrumentId: string | null; fitness: SessionFitness }[]> {
+  const readings = (await checkReadingsOf(db, standard.id)).filter((r) => r.setAside === null);
+  const sessions = await sessionsByIds(db, [...new Set(readings.flatMap((r) => r.sessionId ?? []))]);
+  const byId = new Map(sessions.map((session) => [session.id, session]));
+  const sessionOfReading = (r: StoredReading) => byId.get(r.sessionId ?? "");
+  return [...grouped(readings, (r) => sessionOfReading(r)?.instrumentId ?? r.instrumentId)].map(
+    ([instrumentId, own]) => {
+      const checks = own.map((r) => standardReading(r, sessionOfReading(r)?.clockShiftMinutes ?? 0));
+      return { instrumentId, fitness: sessionFitness({ standards: [standard], checks }) };
+    },
   );
 }
 

@@ -63,10 +63,9 @@ export function shiftText(minutes: number): string {
   return minutes === 0 ? "none" : `${minutes < 0 ? "−" : "+"}${parts}`;
 }
 
+/** `minutes`: not 0. */
 export const shiftSentence = (minutes: number): string =>
-  minutes === 0
-    ? ""
-    : `The analyser’s clock was wrong: every time it wrote is taken ${shiftText(minutes)} later or earlier. What it wrote is kept and shown.`;
+  `The analyser’s clock was wrong: every time it wrote is taken ${shiftText(Math.abs(minutes)).slice(1)} ${minutes < 0 ? "earlier" : "later"}. What it wrote is kept and shown.`;
 
 /** What a check reading that counts for nothing is told. */
 export function uncountedSentence(
@@ -149,4 +148,16 @@ export function correctionText(verdict: {
     return verdict.asked ? "not made: a check failed" : "can be asked for: the difference is more than chance";
   if (verdict.differs === null) return "none: how sure the recovery is, is not known";
   return verdict.asked ? "not made: the difference is within its uncertainty" : "not called for";
+}
+
+/** A day in one line, from what every element and mode showed: "fit for lead, cadmium; not fit for chromium". */
+export function dayStates(elements: readonly { element: string; state: Fitness }[]): string {
+  if (elements.length === 0) return "not shown: no check standard was read";
+  const order: Fitness[] = ["not-fit", "fit-with-correction", "fit", "not-shown"];
+  return order
+    .flatMap((state) => {
+      const names = [...new Set(elements.filter((e) => e.state === state).map((e) => elementName(e.element)))];
+      return names.length > 0 ? [`${fitnessWord[state]}: ${listed(names)}`] : [];
+    })
+    .join("; ");
 }

@@ -4,7 +4,8 @@ import { RadioGroup } from "@/app/_components/choice-field.tsx";
 import { ComboboxField } from "@/app/_components/combobox-field.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
-import { NumberField, TextAreaField, TextField } from "@/app/_components/field.tsx";
+import { NumberField, SelectField, TextAreaField, TextField } from "@/app/_components/field.tsx";
+import { writeRangeLines } from "@/lib/consistency/certified-lines.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { type Instrument, listInstruments } from "@/lib/store/instruments.ts";
@@ -48,6 +49,7 @@ export default async function InstrumentsPage({ searchParams }: { searchParams: 
                   head: "Errors cover",
                   cell: (i) => (i.errorK ? `${i.errorK} standard uncertainties` : "not said yet"),
                 },
+                { key: "modes", head: "Modes", roomy: true, cell: (i) => i.modes.join("; ") },
                 {
                   key: "cal",
                   head: "Calibration, relative",
@@ -141,10 +143,34 @@ function InstrumentForm({ instrument }: { instrument: Instrument | undefined }) 
       <TextAreaField
         name="modes"
         label="Calibration modes"
-        hint="One a line"
+        hint="One a line, written exactly as its files write them"
         optional
         rows={3}
         defaultValue={instrument?.modes.join("\n")}
+      />
+      {(instrument?.modes ?? []).map((mode) => (
+        <SelectField
+          key={mode}
+          name={`errorK ${mode}`}
+          label={`Errors in the mode “${mode}” cover`}
+          empty="the same as above"
+          choices={[
+            { value: "1", label: "one standard uncertainty" },
+            { value: "2", label: "two" },
+            { value: "3", label: "three" },
+          ]}
+          defaultValue={instrument?.errorKByMode[mode] ? String(instrument.errorKByMode[mode]) : ""}
+          width={24}
+        />
+      ))}
+      {instrument ? null : <p>Modes whose errors cover something else can be told apart once the analyser is saved.</p>}
+      <TextAreaField
+        name="calibratedRanges"
+        label="Calibrated ranges"
+        hint="One a line: Pb 20–6000 mg/kg, and after a comma the mode if it holds for one only. A value outside is flagged."
+        optional
+        rows={3}
+        defaultValue={writeRangeLines(instrument?.calibratedRanges ?? [])}
       />
     </ActionForm>
   );
