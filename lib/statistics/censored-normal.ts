@@ -51,7 +51,7 @@ const likelihood = ({ seen, below }: Data, { a, b }: Point) => {
   return { l, ga, gb, haa, hab, hbb };
 };
 
-/** Newton with step halving; the likelihood is concave, so it cannot go astray. */
+/** Newton with step halving; the likelihood is concave, so it cannot go astray. At b ≤ 0 it is NaN or −∞, and the step is halved. */
 const maximise = (data: Data, start: Point): Point => {
   let at = start;
   let here = likelihood(data, at);
@@ -66,11 +66,10 @@ const maximise = (data: Data, start: Point): Point => {
     let there = here;
     for (; share > 1e-12; share /= 2) {
       next = { a: at.a + share * da, b: at.b + share * db };
-      if (!(next.b > 0)) continue;
       there = likelihood(data, next);
       if (there.l >= least) break;
     }
-    if (!(there.l >= least) || !(next.b > 0)) break;
+    if (!(there.l >= least)) break;
     const moved = Math.abs(next.a - at.a) / (1 + Math.abs(at.a)) + Math.abs(next.b - at.b) / at.b;
     at = next;
     here = there;
