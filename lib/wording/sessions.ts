@@ -161,3 +161,17 @@ export function dayStates(elements: readonly { element: string; state: Fitness }
     })
     .join("; ");
 }
+
+/** Whether a standard can be used today: "in use", "ran out on 30 June 2026", "out of use". */
+export function standardStanding(
+  standard: { expiresOn: string | null; retiredAt: Date | null },
+  today: string,
+): string {
+  if (standard.retiredAt !== null) return "out of use";
+  if (standard.expiresOn !== null && standard.expiresOn < today)
+    return `its certificate ran out on ${plainDate(standard.expiresOn)}`;
+  return "in use";
+}
+
+export const withoutUncertainty = (elements: readonly string[]): string =>
+  `The certificate states no uncertainty for ${listed(elements.map(elementName))}. Its checks show whether the analyser is fit, but nothing is corrected by it, and the analyser’s own stated calibration stays in the budget.`;
