@@ -1,4 +1,5 @@
 import type { Snapshot, SnapshotPart, SnapshotReading, SnapshotResult } from "../publication/snapshot.ts";
+import { asideReason } from "../wording/sessions.ts";
 import { type Column, csvTable } from "./csv-table.ts";
 
 export type ReadingRow = {
@@ -108,14 +109,14 @@ export const readingColumns: readonly Column<ReadingRow>[] = [
   {
     name: "set_aside",
     type: "boolean",
-    description: "A person left this reading out, with a reason",
+    description: "Left out, by a person with a reason or for a failed check",
     cell: (r) => r.reading.setAside !== null,
   },
   {
     name: "set_aside_reason",
     type: "string",
     description: "The reason, as written",
-    cell: (r) => r.reading.setAside?.reason ?? null,
+    cell: (r) => (r.reading.setAside ? asideReason(r.reading.setAside.reason) : null),
   },
   {
     name: "file",

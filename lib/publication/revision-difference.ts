@@ -37,6 +37,12 @@ const identities: Record<string, { id: (m: Plain) => unknown; label: (m: Plain) 
   testers: { id: (m) => m["name"], label: (m) => m["name"] },
   instruments: { id: (m) => `${m["name"]} ${m["serial"]}`, label: (m) => m["name"] },
   files: { id: (m) => m["sha256"], label: (m) => m["name"] },
+  sessions: { id: (m) => m["id"], label: (m) => m["label"] },
+  fitness: { id: (m) => `${m["element"]} ${m["mode"]}`, label: (m) => m["element"] },
+  standards: { id: (m) => m["name"], label: (m) => m["name"] },
+  checks: { id: (m) => m["takenAt"], label: (m) => m["takenAt"] },
+  history: { id: (m) => m["takenAt"], label: (m) => m["takenAt"] },
+  inDoubt: { id: (m) => `${m["after"]} ${m["before"]}`, label: (m) => m["after"] ?? "the beginning" },
 };
 
 /**
@@ -60,8 +66,10 @@ function objectChanges(before: Plain, after: Plain, place: PlaceStep[]): FieldCh
 
 function valueChanges(before: unknown, after: unknown, field: string, place: PlaceStep[]): FieldChange[] {
   const identity = identities[field];
-  if (identity && Array.isArray(before) && Array.isArray(after))
-    return listChanges(before.filter(isPlain), after.filter(isPlain), identity, place);
+  // A list that one of them does not know yet holds nothing there.
+  const [had, has] = [before ?? [], after ?? []];
+  if (identity && Array.isArray(had) && Array.isArray(has))
+    return listChanges(had.filter(isPlain), has.filter(isPlain), identity, place);
   if (isPlain(before) && isPlain(after)) return objectChanges(before, after, place);
   if (isPlain(after)) return [{ kind: "added", place }];
   if (isPlain(before)) return [{ kind: "removed", place }];

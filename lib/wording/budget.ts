@@ -41,4 +41,6 @@ const sources: Record<string, string> = {
   "censored-lognormal": "the spots, those below detection counted as such",
   "mean-of-spots": "how much the spots differ; the file gives no errors",
 };
-export const contributionSource = (source: string): string => sources[source] ?? source;
+/** `shared`: the session whose results all have it in common, so that it cancels where two of them are compared. */
+export const contributionSource = (source: string, shared?: string): string =>
+  `${sources[source] ?? source}${shared === undefined ? "" : `; the same for every result of the session ${shared}, so it is left out where two of them are compared`}`;

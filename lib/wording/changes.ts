@@ -49,6 +49,10 @@ const fieldNames: Record<string, string> = {
   ofThick: "share of a thick part's signal",
   errorK: "what the errors cover",
   sha256: "SHA-256",
+  inDoubtReason: "why readings in doubt are used",
+  clockShiftMinutes: "clock put right by, in minutes",
+  fitness: "was the analyser fit",
+  uCertified: "uncertainty of the certified value",
 };
 
 const memberNames: Record<string, string> = {
@@ -65,6 +69,12 @@ const memberNames: Record<string, string> = {
   testers: "tester",
   instruments: "instrument",
   files: "file",
+  sessions: "session",
+  fitness: "was the analyser fit for",
+  standards: "check standard",
+  checks: "check",
+  history: "earlier check",
+  inDoubt: "stretch in doubt after",
 };
 
 const lower = (field: string): string =>

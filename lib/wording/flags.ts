@@ -35,11 +35,12 @@ export const flagWords: Record<FlagCode, FlagWords> = {
   },
   "check-missing": {
     label: "No check standard",
-    sentence: "No check standard was read in this session, so the analyser's accuracy is taken from a stated default.",
+    sentence: "No check standard shows how well the analyser read this element that day, so its accuracy is taken from a stated default.",
   },
   "check-failed": {
     label: "Check failed",
-    sentence: "The analyser read a check standard wrongly in this session, so these readings are in doubt.",
+    sentence:
+      "The analyser read a check standard wrongly before or after some of these readings; they are left out, or the page says why they are used.",
   },
   "screening-only": {
     label: "Screening only",
@@ -77,7 +78,7 @@ export const flagWords: Record<FlagCode, FlagWords> = {
   "excluded-readings": {
     label: "Readings set aside",
     sentence:
-      "A person set aside at least one reading and wrote down why; the value with it is shown beside the result.",
+      "At least one reading was left out, with the reason written beside it; the value with it is shown beside the result.",
   },
   "no-spots-named": {
     label: "Spots not named",

@@ -1,4 +1,5 @@
 import type { SnapshotResult } from "../publication/snapshot.ts";
+import { failedCheckReason } from "../reconcile/part-inputs.ts";
 import type { ReconcileResult } from "../reconcile/types.ts";
 import { counted } from "./formats.ts";
 import { readable } from "./labels.ts";
@@ -54,9 +55,7 @@ export function methodSteps(result: SnapshotResult): string[] {
   const { counts } = result;
   const steps = [
     `We took ${counted(counts.readings, "reading")} at ${counted(counts.spots, "spot")}.`,
-    counts.setAside > 0
-      ? `A person set ${counted(counts.setAside, "reading")} aside and wrote down why. ${counts.setAside === 1 ? "It is" : "They are"} listed all the same.`
-      : "No reading was left out.",
+    ...leftOut(result),
     "Readings at the same spot became one value for that spot. If they differ by more than their errors explain, the spot's error grew to match.",
     (modelSentences as Record<string, string>)[result.model] ?? `${readable(result.model)}.`,
   ];
@@ -77,6 +76,26 @@ export function methodSteps(result: SnapshotResult): string[] {
   if (result.U !== null || result.interval !== null)
     steps.push("The range is made so that it holds the true value about 19 times out of 20.");
   return [...steps, ...result.notes.map(noteSentence)];
+}
+
+/** Who left out how many readings, and what the sessions' checks changed. */
+function leftOut({ counts, readings }: SnapshotResult): string[] {
+  const failed = readings.filter((r) => r.setAside?.reason === failedCheckReason).length;
+  const byPerson = counts.setAside - failed;
+  const listed = (n: number): string => `${n === 1 ? "It is" : "They are"} listed all the same.`;
+  const factors = new Set(readings.flatMap((r) => r.factor ?? []));
+  return [
+    ...(byPerson > 0
+      ? [`A person set ${counted(byPerson, "reading")} aside and wrote down why. ${listed(byPerson)}`]
+      : []),
+    ...(failed > 0
+      ? [`${counted(failed, "reading")} near a failed check of the analyser ${failed === 1 ? "was" : "were"} left out. ${listed(failed)}`]
+      : []),
+    ...(counts.setAside === 0 ? ["No reading was left out."] : []),
+    ...(factors.size > 0
+      ? ["Readings were corrected for what the analyser read on a check standard of the same material."]
+      : []),
+  ];
 }
 
 /** "cupboard-assay-reconcile, version 1, policy 1". */

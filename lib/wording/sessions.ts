@@ -1,7 +1,9 @@
+import type { SnapshotSession } from "../publication/snapshot.ts";
 import type { Fitness, UncountedCheck } from "../consistency/session-fitness.ts";
 import { failedCheckReason } from "../reconcile/part-inputs.ts";
 import { elementName } from "./elements.ts";
-import { counted, listed, plainDate, significant } from "./formats.ts";
+import { amountText, counted, listed, plainDate, significant } from "./formats.ts";
+import { labelOf, materialLabels } from "./labels.ts";
 
 /** Was the instrument fit that day? A state in one plain sentence, for what it is about ("lead", "lead in the mode “glaze”"). */
 export const fitnessSentence: Record<Fitness, (about: string) => string> = {
@@ -120,6 +122,7 @@ export const withinWords = (within: boolean | null): string =>
 export const trainingWords = {
   label: "The operator is trained in radiation safety and in this analyser",
   hint: "By ticking this, you record that the operator confirmed it. The registry gives no operating instructions.",
+  missingOnPage: "Nobody recorded that the operator was trained in radiation safety and in this analyser.",
   missing:
     "Nobody has confirmed that the operator is trained in radiation safety and in this analyser. The page will say so.",
 };
@@ -129,6 +132,8 @@ export const doubtWords = {
     readings === 0
       ? "No reading of an item lies in it."
       : `${counted(readings, "reading")} of items ${readings === 1 ? "lies" : "lie"} in it, and ${readings === 1 ? "feeds" : "feed"} no number. ${readings === 1 ? "It is" : "They are"} listed with the reason, and the result is shown with and without.`,
+  leftOutOnPage:
+    "Readings in that stretch are left out of every number here. They are listed with the reason, and each result says what it would be with them.",
   usedAnyway: (reason: string): string =>
     `They are used all the same, and every page that rests on them says so, with this reason: ${reason}`,
 };
@@ -175,3 +180,43 @@ export function standardStanding(
 
 export const withoutUncertainty = (elements: readonly string[]): string =>
   `The certificate states no uncertainty for ${listed(elements.map(elementName))}. Its checks show whether the analyser is fit, but nothing is corrected by it, and the analyser’s own stated calibration stays in the budget.`;
+
+type PublishedElement = SnapshotSession["fitness"][number];
+type PublishedStandard = PublishedElement["standards"][number];
+
+/** "0.961, standard uncertainty 0.017". */
+export const recoveryOnPage = ({ recovery, uRecovery }: PublishedStandard): string =>
+  recovery === null
+    ? "–"
+    : `${significant(recovery, 3)}${uRecovery === null ? "" : `, u ${significant(uRecovery, 2)}`}`;
+
+export const correctionOnPage = ({ factor, material }: PublishedStandard): string =>
+  factor === null ? "no" : `× ${significant(factor, 4)}, parts of ${labelOf(materialLabels, material).toLowerCase()}`;
+
+/** Every check of one element and standard as rows of a table: those of earlier sessions first. */
+export function checkRows(element: PublishedElement, standard: PublishedStandard) {
+  const shared = { about: aboutElement(element.element, element.mode), standard: standard.name };
+  const row = (check: PublishedStandard["history"][number], value: number | null, session: string) => ({
+    ...shared,
+    key: `${shared.about} ${standard.name} ${check.takenAt}`,
+    when: dayAndClock(check.takenAt),
+    read: value === null ? "–" : amountText(value, standard.unit),
+    recovery: check.recovery === null ? "–" : significant(check.recovery, 3),
+    judged: withinWords(check.within),
+    session,
+  });
+  return [
+    ...standard.history.map((check) => row(check, null, "an earlier one")),
+    ...standard.checks.map((check) => row(check, check.value, "this one")),
+  ];
+}
+
+/** What a page says of one of its instruments: by its sessions where it has them, else by the word it was published with. */
+export function instrumentDay(
+  sessions: readonly SnapshotSession[] | undefined,
+  serial: string,
+  published: string,
+): string {
+  const own = (sessions ?? []).filter((s) => s.instrument.serial === serial);
+  return own.length === 0 ? published : dayStates(own.flatMap((s) => s.fitness));
+}

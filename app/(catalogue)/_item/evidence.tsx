@@ -222,7 +222,7 @@ function Budget({ result, subject }: { result: SnapshotResult; subject: string }
         kind: evaluationWords[line.type],
         share: line.share,
         shareText: shareText(line.share),
-        source: contributionSource(line.source),
+        source: contributionSource(line.source, line.shared),
       }))}
     />
   );

@@ -21,6 +21,7 @@ import { DataLinks } from "./data-links.tsx";
 import { Evidence } from "./evidence.tsx";
 import { History } from "./history.tsx";
 import styles from "./item-view.module.css";
+import { InstrumentFitness } from "./instrument-fitness.tsx";
 import { JsonLd } from "./json-ld.tsx";
 import { LeadFlags } from "./lead-flags.tsx";
 import { Provenance, Tested } from "./provenance.tsx";
@@ -137,6 +138,11 @@ export function ItemView({
         {placed.length > 0 ? (
           <Entry title="The evidence" id="evidence" aside="Open what you want to see">
             <Evidence placed={placed} files={snapshot.files} several={several} />
+          </Entry>
+        ) : null}
+        {snapshot.sessions && snapshot.sessions.length > 0 ? (
+          <Entry title="Was the analyser fit?" id="fitness" aside="What the check standards showed">
+            <InstrumentFitness sessions={snapshot.sessions} />
           </Entry>
         ) : null}
         <Entry title="Who, when and with what" id="provenance">

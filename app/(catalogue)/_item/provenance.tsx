@@ -4,6 +4,7 @@ import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { enteredByHand, howGotText, madeText, reviewText, yesNo } from "@/lib/wording/catalogue.ts";
 import { listed, plainDate, withUnit } from "@/lib/wording/formats.ts";
 import { ageGroupLabels, categoryLabels, fitnessLabels, labelOf } from "@/lib/wording/labels.ts";
+import { instrumentDay } from "@/lib/wording/sessions.ts";
 import styles from "./item-view.module.css";
 
 /** The item as a reader would recognise it, and each object of it that was tested. */
@@ -83,7 +84,7 @@ export function Provenance({ snapshot }: { snapshot: Snapshot }) {
               head: "Its error figures are",
               cell: (i) => (i.errorK === null ? "not known" : `${i.errorK} × the standard uncertainty u`),
             },
-            { key: "fitness", head: "Was it fit to measure?", cell: (i) => labelOf(fitnessLabels, i.fitness) },
+            { key: "fitness", head: "Was it fit to measure?", roomy: true, cell: (i) => instrumentDay(snapshot.sessions, i.serial, labelOf(fitnessLabels, i.fitness)) },
           ]}
         />
       ) : null}

@@ -1,5 +1,6 @@
 import { Aligned, type Column, DataTable } from "@/app/_components/data-table.tsx";
 import type { Snapshot, SnapshotReading, SnapshotResult } from "@/lib/publication/snapshot.ts";
+import { asideReason } from "@/lib/wording/sessions.ts";
 
 const most = (decimals: (number | undefined)[]): number => Math.max(0, ...decimals.map((each) => each ?? 0));
 
@@ -80,6 +81,14 @@ export function ReadingsTable({
           cell: (r) => (r.takenAt ? r.takenAt.replace("T", " ") : (r.takenAtText ?? "–")),
         }
       : null,
+    readings.some((r) => r.factor !== undefined)
+      ? {
+          key: "factor",
+          head: "Corrected by",
+          numeric: true,
+          cell: (r) => (r.factor === undefined ? "–" : `× ${r.factor.toPrecision(4)}`),
+        }
+      : null,
     { key: "used", head: "Used", nowrap: true, cell: (r) => (r.setAside ? "set aside" : "yes") },
   ];
   return (
@@ -88,7 +97,7 @@ export function ReadingsTable({
       rows={readings}
       rowKey={(r) => r.id}
       muted={(r) => r.setAside !== null}
-      rowNote={(r) => (r.setAside ? `Set aside: ${r.setAside.reason}` : null)}
+      rowNote={(r) => (r.setAside ? `Set aside: ${asideReason(r.setAside.reason)}` : null)}
       columns={columns.filter((column) => column !== null)}
     />
   );
