@@ -35,7 +35,8 @@ export const flagWords: Record<FlagCode, FlagWords> = {
   },
   "check-missing": {
     label: "No check standard",
-    sentence: "No check standard shows how well the analyser read this element that day, so its accuracy is taken from a stated default.",
+    sentence:
+      "No check standard shows how well the analyser read this element that day, so its accuracy is taken from a stated default.",
   },
   "check-failed": {
     label: "Check failed",

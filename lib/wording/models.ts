@@ -89,7 +89,9 @@ function leftOut({ counts, readings }: SnapshotResult): string[] {
       ? [`A person set ${counted(byPerson, "reading")} aside and wrote down why. ${listed(byPerson)}`]
       : []),
     ...(failed > 0
-      ? [`${counted(failed, "reading")} near a failed check of the analyser ${failed === 1 ? "was" : "were"} left out. ${listed(failed)}`]
+      ? [
+          `${counted(failed, "reading")} near a failed check of the analyser ${failed === 1 ? "was" : "were"} left out. ${listed(failed)}`,
+        ]
       : []),
     ...(counts.setAside === 0 ? ["No reading was left out."] : []),
     ...(factors.size > 0

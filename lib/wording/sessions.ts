@@ -1,5 +1,5 @@
-import type { SnapshotSession } from "../publication/snapshot.ts";
 import type { Fitness, UncountedCheck } from "../consistency/session-fitness.ts";
+import type { SnapshotSession } from "../publication/snapshot.ts";
 import { failedCheckReason } from "../reconcile/part-inputs.ts";
 import { elementName } from "./elements.ts";
 import { amountText, counted, listed, plainDate, significant } from "./formats.ts";

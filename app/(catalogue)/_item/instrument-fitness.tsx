@@ -100,28 +100,31 @@ function Standards({ session }: { session: SnapshotSession }) {
             roomy: true,
             cell: ({ standard }) => recoveriesText(standard.checks.map((c) => c.recovery)),
           },
-          { key: "recovery", head: "Read over certified", nowrap: true, cell: ({ standard }) => recoveryOnPage(standard) },
+          {
+            key: "recovery",
+            head: "Read over certified",
+            nowrap: true,
+            cell: ({ standard }) => recoveryOnPage(standard),
+          },
           { key: "correction", head: "Corrected", cell: ({ standard }) => correctionOnPage(standard) },
         ]}
       />
       {unstated.length > 0 ? <p>{withoutUncertainty([...new Set(unstated.map(({ e }) => e.element))])}</p> : null}
       <Disclosure summary="Every check of this session, and those before it">
-
-          <DataTable
-            caption={`Checks, the latest last: ${session.label}`}
-            rows={checks}
-            rowKey={(row) => row.key}
-            columns={[
-              { key: "when", head: "When", nowrap: true, cell: (row) => row.when },
-              { key: "element", head: "Element", cell: (row) => row.about },
-              { key: "standard", head: "Check standard", cell: (row) => row.standard },
-              { key: "read", head: "Read", numeric: true, cell: (row) => row.read },
-              { key: "recovery", head: "Over certified", numeric: true, cell: (row) => row.recovery },
-              { key: "judged", head: "Within 20 %", cell: (row) => row.judged },
-              { key: "session", head: "Session", cell: (row) => row.session },
-            ]}
-          />
-
+        <DataTable
+          caption={`Checks, the latest last: ${session.label}`}
+          rows={checks}
+          rowKey={(row) => row.key}
+          columns={[
+            { key: "when", head: "When", nowrap: true, cell: (row) => row.when },
+            { key: "element", head: "Element", cell: (row) => row.about },
+            { key: "standard", head: "Check standard", cell: (row) => row.standard },
+            { key: "read", head: "Read", numeric: true, cell: (row) => row.read },
+            { key: "recovery", head: "Over certified", numeric: true, cell: (row) => row.recovery },
+            { key: "judged", head: "Within 20 %", cell: (row) => row.judged },
+            { key: "session", head: "Session", cell: (row) => row.session },
+          ]}
+        />
       </Disclosure>
     </>
   );

@@ -84,7 +84,12 @@ export function Provenance({ snapshot }: { snapshot: Snapshot }) {
               head: "Its error figures are",
               cell: (i) => (i.errorK === null ? "not known" : `${i.errorK} × the standard uncertainty u`),
             },
-            { key: "fitness", head: "Was it fit to measure?", roomy: true, cell: (i) => instrumentDay(snapshot.sessions, i.serial, labelOf(fitnessLabels, i.fitness)) },
+            {
+              key: "fitness",
+              head: "Was it fit to measure?",
+              roomy: true,
+              cell: (i) => instrumentDay(snapshot.sessions, i.serial, labelOf(fitnessLabels, i.fitness)),
+            },
           ]}
         />
       ) : null}
