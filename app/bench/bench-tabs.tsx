@@ -2,6 +2,7 @@ import { Tabs } from "@/app/_components/tabs.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { countReadings } from "@/lib/store/readings.ts";
+import { requestQueue } from "@/lib/wording/test-requests.ts";
 
 /** The bench's own way about; readings that belong nowhere yet are counted on every screen. */
 export async function BenchTabs({ current }: { current: string }) {
@@ -14,10 +15,12 @@ export async function BenchTabs({ current }: { current: string }) {
         { href: paths.bench(), text: "Items" },
         { href: paths.benchImport(), text: "Load a file" },
         { href: paths.benchHand(), text: "Write down by hand" },
+        { href: paths.benchTable(), text: "At the table" },
         { href: paths.benchReadings(), text: "Unassigned readings", count: unassigned },
         { href: paths.benchSessions(), text: "Sessions" },
         { href: paths.benchCheckStandards(), text: "Check standards" },
         { href: paths.benchInstruments(), text: "Instruments" },
+        { href: paths.benchRequests(), text: requestQueue.title },
       ]}
     />
   );

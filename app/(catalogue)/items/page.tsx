@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { connection } from "next/server";
-import { Actions, Button } from "@/app/_components/button.tsx";
+import { Actions, Button, ButtonLink } from "@/app/_components/button.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { Pager } from "@/app/_components/pager.tsx";
@@ -73,9 +73,9 @@ function NotTestedHere({ query, near }: { query: string; near: PublishedItem[] }
         ))}
       </ul>
       {query === "" ? null : (
-        <p>
-          <a href={paths.requestTest(query)}>{searchPage.askForTest}</a>
-        </p>
+        <Actions>
+          <ButtonLink href={paths.requestTest(query)}>{searchPage.askForTest}</ButtonLink>
+        </Actions>
       )}
       <p>
         <a href={paths.items()}>See all tested items</a>
