@@ -76,6 +76,16 @@ describe("york", () => {
     for (const other of [0.9, 1.1, -1, 1e-6])
       expect(leastSum(x, y, ux, uy, other * slope)).toBeGreaterThanOrEqual(s * (1 - 1e-12));
   });
+  it("a far point that says next to nothing does not hide an all but upright line", () => {
+    const line = york(
+      [0, 0.001, 0.002, 0.003, 1000],
+      [0, 1, 2, 3, 0],
+      [1e-4, 1e-4, 1e-4, 1e-4, 1e6],
+      [0.1, 0.1, 0.1, 0.1, 1e6],
+    );
+    expect(line.slope).toBeCloseTo(1000, 6);
+    expect(line.intercept).toBeCloseTo(0, 6);
+  });
   it("refuses where no slope is better than another, or the best cannot be weighed", () => {
     const codeOf = (y: number[], uy: number[]) => refusalCode(() => york([1, 2, 3, 4], y, [1, 1, 1, 1], uy));
     // All y exact and equal: S is the same for every slope.
