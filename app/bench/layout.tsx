@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { requirePerson } from "@/lib/access/require-person.ts";
 import { paths } from "@/lib/platform/paths.ts";
+import { OutboxNotice } from "./_offline/outbox-notice.tsx";
 
 export const metadata: Metadata = { title: { default: "Bench", template: "%s – Bench" }, robots: { index: false } };
 
@@ -11,6 +12,7 @@ export default async function BenchLayout({ children }: { children: ReactNode })
   return (
     <>
       <WorkplaceBar person={person} current="bench" />
+      <OutboxNotice personId={person.id} />
       {children}
     </>
   );

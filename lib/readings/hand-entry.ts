@@ -29,14 +29,15 @@ export type HandColumn = {
   kind: "text" | "seconds" | "value" | "error" | "limit";
 };
 
-/** The columns of a sheet for some elements, in the order in which they are typed. */
+/** The columns of a sheet for some elements, in the order in which they are typed; with `number`, one that tells the shots apart. */
 export function handColumns(
   elements: readonly string[],
-  show: { error: boolean; limit: boolean } = { error: true, limit: true },
+  show: { error: boolean; limit: boolean; number?: boolean } = { error: true, limit: true },
 ): HandColumn[] {
   return [
     { key: "sample", element: null, kind: "text" },
     { key: "spot", element: null, kind: "text" },
+    ...(show.number ? [{ key: "number", element: null, kind: "text" } as const] : []),
     { key: "seconds", element: null, kind: "seconds" },
     ...elements.flatMap((element): HandColumn[] => [
       { key: `${element} value`, element, kind: "value" },
