@@ -21,8 +21,8 @@ export class Copy {
     mkdirSync(join(this.folder, ".cache"));
   }
 
-  /** Whether these tests pass here; a run that goes on too long has not. `report` names a file for the durations. */
-  passes(tests, { seconds, report }) {
+  /** Whether these tests pass here ("passed", "failed"), or go on too long ("hung"). `report` names a file for the durations. */
+  outcome(tests, { seconds, report }) {
     const reporter = report ? ["--reporter=json", `--outputFile=${report}`] : ["--reporter=dot"];
     const run = spawnSync(
       process.execPath,
@@ -36,7 +36,8 @@ export class Copy {
       ],
       { cwd: this.folder, stdio: "ignore", timeout: Math.ceil(seconds * 1000), killSignal: "SIGKILL" },
     );
-    return run.status === 0;
+    if (run.error?.code === "ETIMEDOUT") return "hung";
+    return run.status === 0 ? "passed" : "failed";
   }
 
   write(file, text) {
