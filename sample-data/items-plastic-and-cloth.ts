@@ -74,13 +74,7 @@ export const plasticAndCloth: ScenarioItem[] = [
         ],
       },
     ],
-    setAside: ["0332", "0333", "0334"].map((number) => ({
-      file: german,
-      number,
-      by: "tester" as const,
-      reason:
-        "Shot between the good check at 9.51 and the failed one at 10.06 (Amber disc 30 % low): the window film was torn. The panel was shot again after it was replaced.",
-    })),
+    setAside: [],
     photos: [
       {
         file: "wipe-clean-bib-with-pears-1.jpg",

@@ -275,8 +275,8 @@ export const sessions: ScenarioSession[] = [
     timeZone: "Europe/Berlin",
     start: "2026-10-24T10:15:00+02:00",
     end: "2026-10-24T11:10:00+02:00",
-    conditions: "18 °C. Film mode only.",
-    corrections: [],
+    conditions: "18 °C. Film mode only. It read the check film about 12 % high all morning.",
+    corrections: ["Pb"],
   },
   {
     key: "b-november-7",

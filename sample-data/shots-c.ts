@@ -112,7 +112,7 @@ export const filmSitting: ShotPlan = {
   file: "carnet-c-2026-10-24.tsv",
   start: "2026-10-24T10:18:44",
   firstNumber: 934,
-  response: 1.02,
+  response: 1.12,
   groups: [
     fern(["1", "2"]),
     {

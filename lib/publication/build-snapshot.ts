@@ -23,8 +23,8 @@ export type WorkingReading = {
   mode: string | null;
   spot: string | null;
   setAside: { reason: string } | null;
-  session?: string;
-  factor?: number;
+  session?: string | undefined;
+  factor?: number | undefined;
   result: Pick<
     ElementResult,
     "element" | "quantity" | "unit" | "belowDetection" | "value" | "error" | "k" | "detectionLimit"
@@ -139,6 +139,8 @@ function frameProblems(item: WorkingItem): Problem[] {
 }
 
 function partProblems(item: WorkingItem, part: WorkingPart): Problem[] {
+  const tested = item.specimens.some((s) => s.otherTests?.some((test) => test.part === part.id));
+  if (part.results.length === 0 && tested) return [];
   if (part.results.length === 0)
     return [{ code: "part-without-result", where: { field: part.name }, found: part.name }];
   const files = new Set(item.files.map((f) => f.sha256));

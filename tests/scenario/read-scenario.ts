@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { infiniteThicknessMm } from "@/lib/attenuation/reading-depth.ts";
+import { type SessionFitness, sessionFitness, shotFitness } from "@/lib/consistency/session-fitness.ts";
 import type { QuantityKind } from "@/lib/quantity/kinds.ts";
 import { answerQuestions } from "@/lib/readings/answer-questions.ts";
 import { decodeBytes } from "@/lib/readings/decode-bytes.ts";
@@ -12,7 +13,7 @@ import { reconcile } from "@/lib/reconcile/reconcile.ts";
 import type { ReconcileInput, ReconcileResult } from "@/lib/reconcile/types.ts";
 import { makeFiles } from "@/sample-data/make-files.ts";
 import { scenario } from "@/sample-data/scenario.ts";
-import type { FileName, ScenarioFile } from "@/sample-data/scenario-types.ts";
+import type { FileName, ScenarioFile, ScenarioSession } from "@/sample-data/scenario-types.ts";
 
 /** The scenario read without a database: file → readings with the stated answers → parts → results. */
 const made = new Map(makeFiles().map((f) => [f.name, f]));
@@ -77,7 +78,36 @@ export function inputsOf(slug: string, specimen: number, key: string): Reconcile
       });
   });
   const thickFor = (element: string) => infiniteThicknessMm(component.material, element);
-  return partInputs(component, readings, thickFor).map(({ input }) => input);
+  return partInputs(component, readings, thickFor, (reading, { element, quantity }) => {
+    const session = scenario.sessions.find((s) => reading.id.startsWith(s.file))!;
+    const about = { id: session.key, label: session.key, doubtAllowed: false };
+    const shot = { element, quantity, mode: reading.mode, takenAt: reading.takenAt };
+    return shotFitness(fitnessOf(session), about, shot, component.material);
+  }).map(({ input }) => input);
+}
+
+const fitness = new Map<string, SessionFitness>();
+/** What the check standards of a sitting show, worked out from the readings of its file. */
+export function fitnessOf({ key, file, corrections }: ScenarioSession): SessionFitness {
+  const known = fitness.get(key);
+  if (known) return known;
+  const standards = scenario.standards.map(({ expires, unit, certified, ...s }) => ({
+    ...{ id: s.key, name: s.name, material: s.material, modes: s.modes, expiresOn: expires },
+    certified: Object.fromEntries(
+      certified.map(({ element, value, U, k }) => [
+        element,
+        value === null ? { value, below: U, U: null, k, unit } : { value, below: null, U, k, unit },
+      ]),
+    ),
+  }));
+  const checks = scenario.standards.flatMap(({ key: standardId, readings }) =>
+    readingsOf(file)
+      .filter((r) => readings.some((own) => own.file === file && own.sample === r.sample))
+      .map(({ number, takenAt, mode, results }) => ({ id: `${number}`, standardId, takenAt, mode, results })),
+  );
+  const found = sessionFitness({ standards, checks, corrections });
+  fitness.set(key, found);
+  return found;
 }
 
 export const resultOf = (

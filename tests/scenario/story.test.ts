@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { decide, heldOf } from "@/lib/limits/decide.ts";
 import { scenario } from "@/sample-data/scenario.ts";
 import { germanSitting } from "@/sample-data/shots-b.ts";
-import { resultOf, resultsOf } from "./read-scenario.ts";
+import { fitnessOf, resultOf, resultsOf } from "./read-scenario.ts";
 
 /** What the README of sample-data says happens in the invented files does happen when they are reconciled. */
 const above = (limit: number) => ({ value: limit, failsAt: ">" as const });
@@ -15,10 +15,11 @@ describe("the invented shelf", () => {
     expect(red.flags).toContain("screening-only");
   });
 
-  it("has a vinyl panel too close to 100 mg/kg, and three shots of a torn window film set aside", () => {
+  it("has a vinyl panel too close to 100 mg/kg, and three shots of a torn window film left out for the failed check", () => {
     const panel = resultOf("wipe-clean-bib-with-pears", "panel", "Pb");
     expect(decide(heldOf(panel), above(100)).verdict).toBe("too-close");
     expect(panel.counts.setAside).toBe(3);
+    expect(panel.flags).toContain("check-failed");
     expect(panel.withSetAside!.value!).toBeLessThan(panel.value!);
     const content = germanSitting.groups.find((g) => g.sample === "R12 Lätzchen, Folie")!.content["Pb"];
     const [low, high] = panel.interval!;
@@ -64,6 +65,21 @@ describe("the invented shelf", () => {
       r.element === "Pb" ? [r.quantity] : [],
     );
     expect(kinds.sort()).toEqual(["bulk-mass-fraction", "coating-areal"]);
+  });
+
+  it("has sittings that were fit, fit with a correction, and not fit in the middle", () => {
+    const state = (key: string, element: string, mode: string) =>
+      fitnessOf(scenario.sessions.find((s) => s.key === key)!).elements.find(
+        (e) => e.element === element && e.mode === mode,
+      )!;
+    expect(state("a-september-12", "Pb", "glass and glaze").state).toBe("fit");
+    expect(state("c-october-24", "Pb", "film").state).toBe("fit-with-correction");
+    const torn = state("b-october-3", "Pb", "Kunststoff");
+    expect([torn.state, torn.inDoubt.length]).toEqual(["not-fit", 1]);
+    // The film's content was chosen as 27.5 µg/cm²; the analyser was made to read 12 % high that morning.
+    const film = resultOf("pull-along-blue-train", "blue", "Pb", "coating-areal");
+    const [low, high] = film.interval!;
+    expect(low < 0.0275 && 0.0275 < high).toBe(true);
   });
 
   it("gives every part with readings at least one result, and every stated interval a sane width", () => {
