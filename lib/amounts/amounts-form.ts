@@ -81,6 +81,9 @@ export const amountsSchema = z.object({
   /** The area asked about. */
   over: text,
   overUnit: z.enum(areaUnits).catch("ft²"),
+  /** A leach test: what it drew out, µg/mL, and how much the vessel holds, mL. */
+  leached: text,
+  volume: text,
   /** ISO day whose published loadings to use; empty: all of them. */
   day: text,
 });

@@ -1,5 +1,6 @@
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
 import type { AmountsState } from "./amounts-form.ts";
+import { type ArithmeticComparison, leachedInto, overDailyIntake } from "./arithmetic-comparisons.ts";
 import { type Coat, contentOfCoat, loadingOfCoat } from "./coating.ts";
 import { nearestAreas, nearestMasses } from "./comparators.ts";
 import { halvingLadder } from "./halving.ts";
@@ -11,7 +12,7 @@ import { referencesOn } from "./references-on.ts";
 import { areaAtLoading, loadingOnArea, massOnArea } from "./spread.ts";
 import { basisOf, densityIn, type Field, filled, itemWeightOf, type Read, readerOf } from "./state-basis.ts";
 import { grainDiameter } from "./to-scale.ts";
-import type { AmountsResult, Estimate, ReferenceLoading, UncertainInput } from "./types.ts";
+import type { AmountsResult, Estimate, IntakeBenchmark, ReferenceLoading, UncertainInput } from "./types.ts";
 
 type Options = { seed: number; draws?: number };
 
@@ -23,14 +24,19 @@ const lowestLoading = 5;
  * whose `where.field` is the state's key and whose `found` is what was typed, and the part of the result that needed it is null. A form
  * nobody has touched has no problems.
  *
- * `references`: the published loadings (`referenceLoadings()` of the limits room). The same state and seed give the same result.
+ * `references`, `benchmarks`: the published loadings and daily benchmarks (`referenceLoadings()`, `intakeBenchmarks(element)` of the
+ * limits room). The same state and seed give the same result.
  *
  * @example computeAmounts(parseAmounts({ from: "amount", amount: "34.02", loading: "5" }), 1).spread?.area.value // 6804 ft²
  */
 export function computeAmounts(
   state: AmountsState,
   seed: number,
-  options: { references?: readonly ReferenceLoading[]; draws?: number } = {},
+  options: {
+    references?: readonly ReferenceLoading[];
+    benchmarks?: readonly IntakeBenchmark[];
+    draws?: number;
+  } = {},
 ): AmountsResult {
   const run: Options = { seed, ...(options.draws === undefined ? {} : { draws: options.draws }) };
   const problems: Problem[] = [];
@@ -54,6 +60,8 @@ export function computeAmounts(
   const needed = over && loading ? take(massOnArea({ area: asInput(over), loading: asInput(loading) }, run)) : null;
   const shown = amount === null ? null : shownValue(amount);
   const areaShown = area === null ? null : shownValue(area);
+  const benchmarks = (options.benchmarks ?? []).filter((one) => holdsOn(one, state.day.trim()));
+  const leached = take(leachOf(state, read));
   return {
     element: state.element,
     mass,
@@ -66,6 +74,8 @@ export function computeAmounts(
     onArea: onArea && over ? { area: over, loading: onArea, ladder: ladderOf(amount, onArea, loading) } : null,
     needed: needed && over && loading ? { area: over, loading, mass: needed } : null,
     coating: take(coatingOf(state, read, run)),
+    daily: shown === null ? [] : besides(shown, benchmarks),
+    leach: leached && { drawn: leached, daily: besides(leached.value / 1000, benchmarks) },
     grain: shown === null ? null : grainOf(state.element, shown),
     nearestMass: shown === null ? [] : nearestMasses(shown),
     nearestArea: areaShown === null ? [] : nearestAreas(areaShown),
@@ -115,6 +125,31 @@ function enteredAmount(state: AmountsState, read: Read, run: Options): Outcome<E
   return weight.value !== null && amount.value.value > weight.value * 1000
     ? refused({ code: "heavier-than-item", where: { field: "amount" }, allowed: `at most ${weight.value} g` })
     : amount;
+}
+
+/** In force on the day asked about; where none is, whatever is in force now. */
+const holdsOn = ({ from, until }: IntakeBenchmark, day: string): boolean =>
+  day === "" ? until === null : from <= day && (until === null || day <= until);
+
+const besides = (massMg: number, benchmarks: readonly IntakeBenchmark[]): AmountsResult["daily"] =>
+  benchmarks.flatMap((benchmark) => {
+    const days = overDailyIntake(massMg, benchmark.value);
+    return days.ok ? [{ benchmark, days: days.value }] : [];
+  });
+
+/** What a leach test drew out in all; null where neither of its two figures was written. */
+function leachOf(state: AmountsState, read: Read): Outcome<ArithmeticComparison> | null {
+  if (!filled(state, "leached", "volume")) return null;
+  const given = { leached: read("leached"), volume: read("volume") };
+  const problems = Object.entries(given).flatMap(([field, one]) =>
+    !one.ok ? one.problems : one.value === null ? [{ code: "amount-field-needed", where: { field } }] : [],
+  );
+  if (problems.length > 0 || !given.leached.ok || !given.volume.ok) return refused(...problems);
+  const best = (field: Field, input: UncertainInput | null): number => {
+    const prepared = input && prepareInput(input, { field, boundAllowed: true });
+    return prepared?.ok ? prepared.value.best : Number.NaN;
+  };
+  return leachedInto(best("leached", given.leached.value), best("volume", given.volume.value));
 }
 
 /** Areal loading and content of a coat, one from the other. Null where no conversion is asked for. */

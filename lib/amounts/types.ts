@@ -1,4 +1,5 @@
 import type { Problem } from "../quantity/problem.ts";
+import type { ArithmeticComparison } from "./arithmetic-comparisons.ts";
 
 /** How a range is to be read. "normal" and "lognormal": its ends hold the middle 95 %; the other two: nothing lies outside. */
 export type RangeShape = "rectangular" | "triangular" | "normal" | "lognormal";
@@ -113,6 +114,18 @@ export type ReferenceLoading = {
   checked: string;
 };
 
+/** A daily yardstick for what a person takes in, handed in by the caller from the table of limits. */
+export type IntakeBenchmark = {
+  limitId: string;
+  title: string;
+  jurisdiction: string;
+  /** µg/day */
+  value: number;
+  from: string;
+  until: string | null;
+  checked: string;
+};
+
 /** Something of known size to hold an amount against. */
 export type AreaComparator = {
   id: string;
@@ -167,6 +180,9 @@ export type AmountsResult = {
   coating: { loading: Estimate<"mg/cm²">; content: Estimate<"mg/kg"> } | null;
   /** A ball of the element's mass at the pure element's (or the part's) density, for the drawing. */
   grain: { massMg: number; density: number; diameterMm: number } | null;
+  /** Arithmetic beside daily benchmarks, never an intake: the whole amount, and what a leach test drew out. Labelled on every page. */
+  daily: { benchmark: IntakeBenchmark; days: ArithmeticComparison }[];
+  leach: { drawn: ArithmeticComparison; daily: { benchmark: IntakeBenchmark; days: ArithmeticComparison }[] } | null;
   nearestMass: Nearest<MassComparator>[];
   nearestArea: Nearest<AreaComparator>[];
   problems: Problem[];

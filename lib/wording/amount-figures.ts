@@ -29,6 +29,10 @@ export const amountsPage = {
   spreadTitle: "How far it would go",
   scaleTitle: "To scale",
   cautionsTitle: "What it does not tell",
+  arithmeticTitle: "Beside daily benchmarks",
+  arithmeticSummary: "Arithmetic only: nobody takes in what is in an object",
+  arithmeticTotal: "The whole amount in the object",
+  arithmeticLeach: "What the leach test drew out",
   takeTitle: "Take it along",
   print: "Print this page: it is made for one sheet, A4 or Letter. At 100 % the ball and the coins come out life size.",
   svg: "The drawings as SVG",
@@ -147,6 +151,8 @@ export function enteredFacts(
   }
   if (state.from !== "amount" && state.from !== "none") add("content", state.contentUnit);
   if (state.from === "amount") add("amount", state.amountUnit);
+  add("leached", "µg/mL");
+  add("volume", "mL");
   add("itemWeight", "g");
   if (state.sealed === "yes") facts.push({ name: "Within reach", value: "no: size and make-up are guesses" });
   add("loading", state.loadingUnit);
@@ -200,6 +206,13 @@ export const halvedText = (halvings: number): string =>
 /** Which loading an item's page draws at: the newest published one for floors. */
 export const loadingSentence = (reference: string): string =>
   `Drawn at one published loading of dust: ${reference}. You may take another.`;
+
+/** The same in years, for a printed sheet: "2001 to 2020", "since 2025 (asked for from 2026)". */
+export function referenceYears({ from, until, complianceFrom }: ReferenceLoading): string {
+  const year = (day: string): string => day.slice(0, 4);
+  const held = until === null ? `since ${year(from)}` : `${year(from)} to ${year(until)}`;
+  return complianceFrom === null ? held : `${held} (asked for from ${year(complianceFrom)})`;
+}
 
 /** The days a published loading holds, with the day from which it is asked for where that is later. */
 export const referenceDays = (reference: ReferenceLoading): string =>

@@ -40,6 +40,8 @@ export const amountFieldLabels: Record<keyof AmountsState, string> = {
   loadingUnit: "Unit of loading",
   over: "Area it is spread over",
   overUnit: "Unit of that area",
+  leached: "Leach result, µg/mL",
+  volume: "What the vessel holds, mL",
   day: "Limits of this day",
 };
 

@@ -156,6 +156,10 @@ export const comparisonLabels: Record<ArithmeticComparison["label"], string> = {
 export const comparisonText = ({ label, value, unit }: ArithmeticComparison): string =>
   `${withUnit(significant(value), unit)}. ${comparisonLabels[label]}`;
 
+/** "79.5 days of the benchmark 2.2 µg/day (…)". */
+export const dailyText = ({ benchmark, days }: AmountsResult["daily"][number]): string =>
+  `${withUnit(significant(days.value), days.unit)} ${withUnit(significant(benchmark.value), "µg/day")}`;
+
 const notInChild: Caution = {
   code: "amount-not-in-child",
   title: "In the object, not in a child",

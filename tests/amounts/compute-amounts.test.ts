@@ -5,6 +5,7 @@ import { computeAmounts } from "@/lib/amounts/compute-amounts.ts";
 import { geometries, geometryShapes } from "@/lib/amounts/geometry.ts";
 import { readQuantity } from "@/lib/amounts/read-quantity.ts";
 import { areaRectangle, areaSide, grainDiameter } from "@/lib/amounts/to-scale.ts";
+import { intakeBenchmarks } from "@/lib/limits/intake-benchmarks.ts";
 import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
 import { refusalCode } from "../support/refusal-code.ts";
 
@@ -238,5 +239,37 @@ describe("comparators and sizes for drawings", () => {
     const [long, short] = areaRectangle(2808, 78 / 36);
     expect([long / 0.3048, short / 0.3048].map((x) => Number(x.toFixed(9)))).toEqual([78, 36]);
     expect(refusalCode(() => grainDiameter(1, 0))).toBe("not-positive");
+  });
+});
+
+describe("beside daily benchmarks: arithmetic, labelled (limits.md part D8, our arithmetic from the benchmarks read)", () => {
+  const withBenchmarks = (state: Partial<AmountsState>) =>
+    computeAmounts(parseAmounts(state), 1, { references, benchmarks: intakeBenchmarks("Pb"), draws: 2_000 });
+  const days = (result: ReturnType<typeof withBenchmarks>["daily"], id: string) =>
+    result.find((one) => one.benchmark.limitId === id)?.days.value;
+
+  it("350 mL at 0.5 µg/mL is 175 µg, 79.5 times 2.2 µg/day", () => {
+    const { leach, daily, problems } = withBenchmarks({ from: "none", leached: "0.5", volume: "350" });
+    expect(leach?.drawn.value).toBe(175);
+    expect(days(leach?.daily ?? [], "FDA-IRL-CHILD")).toBeCloseTo(79.545, 3);
+    expect(daily).toEqual([]);
+    expect(problems).toEqual([]);
+  });
+  it("500 mL at 2.0 µg/mL is 1,000 µg", () => {
+    expect(withBenchmarks({ leached: "2.0", volume: "500" }).leach?.drawn.value).toBe(1000);
+  });
+  it("the whole amount too, by the benchmarks in force now, or on the day asked about", () => {
+    const amount = { from: "amount", amount: "0.175" } as const;
+    expect(days(withBenchmarks(amount).daily, "FDA-IRL-CHILD")).toBeCloseTo(79.545, 3);
+    const then = withBenchmarks({ ...amount, day: "2019-06-01" }).daily;
+    expect(then.map((one) => one.benchmark.value)).toContain(3);
+    expect(then.map((one) => one.benchmark.value)).not.toContain(2.2);
+  });
+  it.each([
+    [{ leached: "0.5" }, "amount-field-needed volume"],
+    [{ leached: "0", volume: "350" }, "not-above-zero leached"],
+    [{ leached: "much", volume: "350" }, "quantity-unreadable leached"],
+  ])("%o: %s", (state, code) => {
+    expect(codes(state)).toEqual([code]);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { withUnit } from "@/lib/wording/formats.ts";
 import { screeningSentence, turnsText } from "@/lib/wording/guard-bands.ts";
 
 const result = {
@@ -17,7 +18,7 @@ const result = {
 describe("where a verdict turns", () => {
   test("at the limit and 1.6449 u either side of it (JCGM 106 8.3)", () => {
     expect(turnsText({ ...result, u: 6 }, { value: 100, element: "Pb" })).toBe(
-      "below up to 90.1, above from 110\u202Fmg/kg",
+      `below up to 90.1, above from ${withUnit("110", "mg/kg")}`,
     );
   });
   test("with so much doubt that nothing could be shown to be below", () => {

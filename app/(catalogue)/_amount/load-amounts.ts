@@ -3,6 +3,7 @@ import { type CoatPart, coatOfPart } from "@/lib/amounts/coat-of-part.ts";
 import { computeAmounts } from "@/lib/amounts/compute-amounts.ts";
 import type { ReportedContent } from "@/lib/amounts/content-of-result.ts";
 import type { AmountsResult } from "@/lib/amounts/types.ts";
+import { intakeBenchmarks } from "@/lib/limits/intake-benchmarks.ts";
 import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
 
 /** One seed for every reader: the same address always gives the same figures. */
@@ -17,7 +18,11 @@ export function loadAmounts(state: AmountsState): AmountsResult {
   const key = serialiseAmounts(state);
   const known = kept.get(key);
   if (known) return known;
-  const result = computeAmounts(state, seed, { references: referenceLoadings(), draws });
+  const result = computeAmounts(state, seed, {
+    references: referenceLoadings(),
+    benchmarks: intakeBenchmarks(state.element),
+    draws,
+  });
   if (kept.size >= mostKept) kept.delete(kept.keys().next().value ?? "");
   kept.set(key, result);
   return result;

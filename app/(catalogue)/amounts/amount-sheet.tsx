@@ -1,4 +1,5 @@
 import { DataTable } from "@/app/_components/data-table.tsx";
+import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Entry } from "@/app/_components/entry.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import { type AmountsState, serialiseAmounts } from "@/lib/amounts/amounts-form.ts";
@@ -18,11 +19,14 @@ import {
   onAreaSentence,
   referenceDays,
   referencesCaption,
+  referenceYears,
 } from "@/lib/wording/amount-figures.ts";
 import {
   bracketsSentence,
   coatingSentence,
   comparatorSource,
+  comparisonLabels,
+  dailyText,
   densitySentence,
   dominatesSentence,
   estimateText,
@@ -44,6 +48,7 @@ export function AmountSheet({ state, result }: Given) {
     <>
       {result.amount || result.coating ? <TheAmount result={result} /> : null}
       {result.amount || result.needed ? <HowFar state={state} result={result} /> : null}
+      {result.daily.length > 0 || result.leach ? <BesideBenchmarks result={result} /> : null}
       {result.grain || result.spread ? (
         <Entry title={amountsPage.scaleTitle} id="scale">
           <div className={styles.figures}>
@@ -53,6 +58,57 @@ export function AmountSheet({ state, result }: Given) {
         </Entry>
       ) : null}
     </>
+  );
+}
+
+/** Days of a daily benchmark: arithmetic, folded away, and never on the printed sheet. */
+function BesideBenchmarks({ result: { daily, leach } }: { result: AmountsResult }) {
+  const rows = [
+    ...daily.map((one) => ({ ...one, of: amountsPage.arithmeticTotal })),
+    ...(leach?.daily ?? []).map((one) => ({
+      ...one,
+      of: `${amountsPage.arithmeticLeach}: ${withUnit(significant(leach?.drawn.value ?? 0), "µg")}`,
+    })),
+  ];
+  const labels = [...new Set([daily[0]?.days.label, leach?.drawn.label])].filter((one) => one !== undefined);
+  return (
+    <div className="no-print">
+      <Entry title={amountsPage.arithmeticTitle} id="benchmarks">
+        {leach ? (
+          <p>
+            {amountsPage.arithmeticLeach}: {withUnit(significant(leach.drawn.value), leach.drawn.unit)}.
+          </p>
+        ) : null}
+        <Disclosure summary={amountsPage.arithmeticSummary} open={leach !== null}>
+          {labels.map((label) => (
+            <p key={label}>{comparisonLabels[label]}</p>
+          ))}
+          <DataTable
+            caption={amountsPage.arithmeticTitle}
+            hideCaption
+            rows={rows}
+            rowKey={(row) => `${row.of} ${row.benchmark.limitId}`}
+            columns={[
+              { key: "of", head: "Of", roomy: true, cell: (row) => row.of },
+              { key: "days", head: "Is", numeric: true, cell: (row) => dailyText(row) },
+              {
+                key: "benchmark",
+                head: "Benchmark",
+                roomy: true,
+                cell: ({ benchmark }) => (
+                  <>
+                    <a href={paths.limit(benchmark.limitId)}>
+                      {benchmark.jurisdiction}, {benchmark.title}
+                    </a>{" "}
+                    ({benchmark.checked})
+                  </>
+                ),
+              },
+            ]}
+          />
+        </Disclosure>
+      </Entry>
+    </div>
   );
 }
 
@@ -146,7 +202,14 @@ function References({ state, result }: Given) {
           key: "period",
           head: "Published for",
           roomy: true,
-          cell: ({ reference }) => <a href={paths.limit(reference.limitId)}>{referenceDays(reference)}</a>,
+          cell: ({ reference }) => (
+            <>
+              <a className="no-print" href={paths.limit(reference.limitId)}>
+                {referenceDays(reference)}
+              </a>
+              <span className="print-only">{referenceYears(reference)}</span>
+            </>
+          ),
         },
         { key: "area", head: "It would go over", numeric: true, cell: ({ area }) => estimateText(area) },
         {
@@ -184,13 +247,13 @@ function Ladder({ onArea }: { onArea: NonNullable<AmountsResult["onArea"]> }) {
             key: "mass",
             head: "Amount",
             numeric: true,
-            cell: (step) => (step.mass === null ? "–" : massText(step.mass, 4)),
+            cell: (step) => (step.mass === null ? "–" : massText(step.mass, 3)),
           },
           {
             key: "loading",
             head: "Loading",
             numeric: true,
-            cell: (step) => withUnit(significant(step.loading, 4), "µg/ft²"),
+            cell: (step) => withUnit(significant(step.loading, 3), "µg/ft²"),
           },
         ]}
       />

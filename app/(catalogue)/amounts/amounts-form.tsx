@@ -3,6 +3,7 @@ import { Actions, Button } from "@/app/_components/button.tsx";
 import { Checkbox, RadioGroup } from "@/app/_components/choice-field.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
+import { MeasureField } from "@/app/_components/measure-field.tsx";
 import {
   type AmountsState,
   amountSources,
@@ -192,13 +193,15 @@ function Density({ state, errors }: Given) {
 }
 
 function More({ state, errors }: Given) {
-  const open = ["itemWeight", "sealed", "day"].some(
+  const open = ["itemWeight", "sealed", "day", "leached", "volume"].some(
     (name) => state[name as keyof AmountsState] !== "" || errors.has(name),
   );
   return (
     <Disclosure summary="More" open={open}>
       <div className={styles.group}>
         <Measure state={state} errors={errors} name="itemWeight" optional />
+        <Measure state={state} errors={errors} name="leached" optional />
+        <Measure state={state} errors={errors} name="volume" optional />
         <TextField
           name="day"
           label={amountFieldLabels.day}
@@ -236,31 +239,22 @@ function Measure({
   optional?: boolean;
   list?: string;
 }): ReactNode {
-  const field = (
-    <TextField
-      name={name}
-      label={amountFieldLabels[name]}
-      defaultValue={state[name]}
-      width={16}
-      autoComplete="off"
-      maxLength={60}
-      error={errors.get(name)}
-      optional={optional}
-      {...(list === undefined ? {} : { list })}
-    />
-  );
-  if (unit === undefined || units === undefined) return field;
+  const common = {
+    name,
+    label: amountFieldLabels[name],
+    defaultValue: state[name],
+    width: 16,
+    autoComplete: "off",
+    maxLength: 60,
+    error: errors.get(name),
+    optional,
+    ...(list === undefined ? {} : { list }),
+  };
+  if (unit === undefined || units === undefined) return <TextField {...common} />;
   return (
-    <div className={styles.measure}>
-      {field}
-      <SelectField
-        name={unit}
-        label={amountFieldLabels[unit]}
-        hideLabel
-        defaultValue={state[unit]}
-        width={7}
-        choices={units.map((value) => ({ value, label: value }))}
-      />
-    </div>
+    <MeasureField
+      {...common}
+      unit={{ name: unit, label: amountFieldLabels[unit], value: state[unit], choices: units }}
+    />
   );
 }

@@ -30,7 +30,7 @@ export default async function AmountsPage({ searchParams }: Props) {
   const result = loadAmounts(state);
   const errors = result.problems.map((problem) => ({ field: problem.where?.field, text: problemSentence(problem) }));
   const byField = new Map(errors.flatMap(({ field, text }) => (field === undefined ? [] : [[field, text] as const])));
-  const worked = result.amount !== null || result.needed !== null || result.coating !== null;
+  const worked = result.amount !== null || result.needed !== null || result.coating !== null || result.leach !== null;
   return (
     <div className={styles.handout} data-handout>
       <PageHead title={amountsPage.title}>

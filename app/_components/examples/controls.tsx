@@ -2,6 +2,7 @@ import { Actions, Button, ButtonLink } from "../button.tsx";
 import { Checkbox, Fieldset, RadioGroup } from "../choice-field.tsx";
 import { ErrorSummary } from "../error-summary.tsx";
 import { FileField, NumberField, SelectField, TextAreaField, TextField } from "../field.tsx";
+import { MeasureField } from "../measure-field.tsx";
 import { SearchForm } from "../search-form.tsx";
 import type { Example } from "./example.ts";
 
@@ -104,6 +105,32 @@ export const controlExamples: Example[] = [
         label="Instrument file"
         hint="CSV or text from the analyser, up to 50 MB."
         accept=".csv,.txt,.tsv"
+      />
+    ),
+  },
+  {
+    id: "measure",
+    title: "A quantity with its unit to choose, without scripts",
+    show: (
+      <MeasureField
+        name="measure-weight"
+        label="Weight of the part"
+        hint="One number, or a range: 10 to 14"
+        defaultValue="165"
+        unit={{ name: "measure-weight-unit", label: "Unit of weight", value: "g", choices: ["g", "mg", "kg", "oz"] }}
+      />
+    ),
+  },
+  {
+    id: "measure-wrong",
+    title: "The same with an error",
+    show: (
+      <MeasureField
+        name="measure-content"
+        label="Content"
+        defaultValue="60 to 40"
+        error="The range for the content is upside down. Write the smaller number first. Found: “60 to 40”."
+        unit={{ name: "measure-content-unit", label: "Unit of content", value: "%", choices: ["ppm", "mg/kg", "%"] }}
       />
     ),
   },
