@@ -1,6 +1,7 @@
 import type { ElementResult, Reading } from "../readings/reading.ts";
 import type { Db } from "./database.ts";
 import { parseColumns, type StoredColumn, unpackResults } from "./reading-results.ts";
+import { hiddenFrom } from "./retests.ts";
 
 /** Readings as the bench works on them. A reading itself never changes; where it belongs and its setting aside do. */
 export type StoredReading = Omit<Reading, "spot" | "takenOn"> & {
@@ -101,6 +102,8 @@ export type ReadingFilter = {
   /** Readings of check standards only: of this one, or of any. */
   checkStandardId?: string;
   check?: true;
+  /** For whom they are listed: left out is what this person re-tests blind and did not load. */
+  viewerId?: string | null;
 };
 
 export const readingStates = ["unassigned", "assigned", "aside", "check"] as const;
@@ -163,12 +166,18 @@ function whereOf(filter: ReadingFilter): object {
   };
 }
 
-export async function listReadings(db: Db, filter: ReadingFilter, take = 500, skip = 0): Promise<StoredReading[]> {
-  return readingsOf(await fetchRows(db, whereOf(filter), take, skip));
+/** The same for a person, without what they must not see yet. */
+async function whereFor(db: Db, filter: ReadingFilter): Promise<object> {
+  const hidden = filter.viewerId ? await hiddenFrom(db, filter.viewerId) : {};
+  return { ...whereOf(filter), ...hidden };
 }
 
-export const countReadings = (db: Db, filter: ReadingFilter): Promise<number> =>
-  db.reading.count({ where: { ...whereOf(filter), batch: { state: "imported" } } });
+export async function listReadings(db: Db, filter: ReadingFilter, take = 500, skip = 0): Promise<StoredReading[]> {
+  return readingsOf(await fetchRows(db, await whereFor(db, filter), take, skip));
+}
+
+export const countReadings = async (db: Db, filter: ReadingFilter): Promise<number> =>
+  db.reading.count({ where: { ...(await whereFor(db, filter)), batch: { state: "imported" } } });
 
 export async function readingsByIds(db: Db, ids: string[]): Promise<StoredReading[]> {
   return readingsOf(await fetchRows(db, { id: { in: ids } }));
@@ -182,7 +191,7 @@ export type ReadingGroup = { text: string | null; count: number; firstRow: numbe
 
 /** Readings of a filter by what their file wrote as sample or as note, in the order in which they come. */
 export async function readingGroups(db: Db, filter: ReadingFilter, by: "sample" | "note"): Promise<ReadingGroup[]> {
-  const where = { ...whereOf(filter), batch: { state: "imported" } };
+  const where = { ...(await whereFor(db, filter)), batch: { state: "imported" } };
   const count = { _count: { _all: true }, _min: { row: true } } as const;
   const rows =
     by === "sample"

@@ -3,6 +3,7 @@ import { ButtonLink } from "@/app/_components/button.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { Pager } from "@/app/_components/pager.tsx";
+import { currentPerson } from "@/lib/access/current-person.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { listBatches } from "@/lib/store/imports.ts";
@@ -28,7 +29,9 @@ export default async function ReadingsPage({ searchParams }: Props) {
   const query = readingQuery.parse(params);
   const start = Math.max(0, Number.parseInt(params["start"] ?? "0", 10) || 0);
   const db = database();
-  const { filter, elements } = await filterOf(db, query);
+  const asked = await filterOf(db, query);
+  const { elements } = asked;
+  const filter = { ...asked.filter, viewerId: (await currentPerson())?.id ?? null };
   const [readings, total, parts, batches, sessions, samples, notes] = await Promise.all([
     listReadings(db, filter, most, start),
     countReadings(db, filter),

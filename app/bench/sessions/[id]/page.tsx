@@ -6,6 +6,7 @@ import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
+import { currentPerson } from "@/lib/access/current-person.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { listInstruments } from "@/lib/store/instruments.ts";
@@ -33,7 +34,7 @@ export default async function SessionPage({ params }: { params: Promise<{ id: st
   if (!checked) notFound();
   const { session } = checked;
   const [readings, sessions, instruments, joined, operators] = await Promise.all([
-    listReadings(db, { sessionId: id }, mostReadings),
+    listReadings(db, { sessionId: id, viewerId: (await currentPerson())?.id ?? null }, mostReadings),
     listSessions(db),
     listInstruments(db),
     joinedAsItStands(db, { instrumentId: session.instrumentId }),

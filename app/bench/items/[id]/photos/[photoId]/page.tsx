@@ -2,12 +2,14 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { photoSources } from "@/app/_photos/item-photo.tsx";
+import { currentPerson } from "@/lib/access/current-person.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { inOrderOfTime } from "@/lib/readings/in-order-of-time.ts";
 import { database } from "@/lib/store/database.ts";
 import { listInstruments } from "@/lib/store/instruments.ts";
 import { findItem } from "@/lib/store/items.ts";
 import { readingsOfComponents, type StoredReading } from "@/lib/store/readings.ts";
+import { keptApart } from "@/lib/store/retests.ts";
 import { spotsOfItem } from "@/lib/store/spots.ts";
 import { asWritten } from "@/lib/wording/bench.ts";
 import { BenchTabs } from "../../../../bench-tabs.tsx";
@@ -37,6 +39,8 @@ export default async function PhotoPage({ params }: Props) {
       parts.map((part) => part.id),
     ),
   ]);
+  // Whoever measures this item blind sees their own readings only.
+  const shown = await keptApart(db, id, readings, (await currentPerson())?.id ?? null);
   const here = spots.filter((spot) => spot.photoId === photoId);
   const windows = [...new Set(instruments.flatMap(({ windowMm }) => (windowMm === null ? [] : [windowMm])))];
   return (
@@ -87,7 +91,7 @@ export default async function PhotoPage({ params }: Props) {
           <JoinReadings
             itemId={id}
             parts={parts.map((part): JoinPart => {
-              const own = readings.filter((r) => r.componentId === part.id);
+              const own = shown.filter((r) => r.componentId === part.id);
               return {
                 ...part,
                 spots: here
