@@ -18,8 +18,24 @@ export type Held = {
 
 export type Judgement = { verdict: Verdict; probabilityAbove: number | null };
 
+/** Whatever can be held beside a limit: a reconciled result, or what another kind of test found. */
+export type Decidable = Pick<
+  ReconcileResult,
+  | "element"
+  | "quantity"
+  | "state"
+  | "value"
+  | "u"
+  | "nuEff"
+  | "interval"
+  | "asymmetric"
+  | "below"
+  | "upperBound"
+  | "flags"
+>;
+
 /** The part of a reconciled result that a decision rests on. */
-export const heldOf = (result: ReconcileResult): Held => ({
+export const heldOf = (result: Decidable): Held => ({
   state: result.state,
   value: result.value,
   u: result.u,

@@ -1,6 +1,5 @@
-import type { ReconcileResult } from "../reconcile/types.ts";
 import { applicability, type Standing } from "./applicability.ts";
-import { decide, type Held, heldOf, type Judgement } from "./decide.ts";
+import { type Decidable, decide, type Held, heldOf, type Judgement } from "./decide.ts";
 import { decideSum } from "./decide-sum.ts";
 import { isoDay } from "./iso-day.ts";
 import type { Decision, Limit, Subject } from "./types.ts";
@@ -21,7 +20,7 @@ export type DecisionDays = { testDay: string; today: string };
  */
 export const decisionsByResult = (
   subject: Subject,
-  results: readonly ReconcileResult[],
+  results: readonly Decidable[],
   { testDay, today }: DecisionDays,
   risk = 0.05,
 ): Decision[][] => {
@@ -48,7 +47,7 @@ export const decisionsByResult = (
  */
 export const decisionsFor = (
   subject: Subject,
-  results: readonly ReconcileResult[],
+  results: readonly Decidable[],
   days: DecisionDays,
   risk = 0.05,
 ): Decision[] => {
@@ -64,8 +63,8 @@ export const decisionsFor = (
 
 const decision = (
   { limit, applies, why }: Standing,
-  result: ReconcileResult,
-  results: readonly ReconcileResult[],
+  result: Decidable,
+  results: readonly Decidable[],
   risk: number,
   day: string,
   which: Decision["which"],
@@ -95,11 +94,7 @@ const decision = (
 };
 
 /** The results a sum is made of: those of the same quantity kind, one for each element; the result in hand comes first. */
-const heldByElement = (
-  limit: Limit,
-  result: ReconcileResult,
-  results: readonly ReconcileResult[],
-): Record<string, Held> => {
+const heldByElement = (limit: Limit, result: Decidable, results: readonly Decidable[]): Record<string, Held> => {
   const held: Record<string, Held> = {};
   for (const one of [result, ...results])
     if (one.quantity === limit.quantity && !(one.element in held)) held[one.element] = heldOf(one);

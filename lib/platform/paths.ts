@@ -65,6 +65,7 @@ export const paths = {
   benchItemsFromReadings: () => "/bench/readings/new-items",
   benchHand: () => "/bench/by-hand",
   benchNewItem: () => "/bench/items/new",
+  benchTestCertificate: (itemId: string, testId: string) => `/bench/items/${q(itemId)}/tests/${q(testId)}/certificate`,
   benchItem: (id: string) => `/bench/items/${q(id)}`,
   benchPhotos: (id: string) => `/bench/items/${q(id)}/photos`,
   benchPhotoUpload: (id: string) => `/bench/items/${q(id)}/photos/upload`,

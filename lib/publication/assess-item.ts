@@ -8,7 +8,8 @@ import { reconcile } from "../reconcile/reconcile.ts";
 import type { ReconcileResult } from "../reconcile/types.ts";
 import type { WorkingPart, WorkingReading, WorkingResult, WorkingSpecimen } from "./build-snapshot.ts";
 import { canonicalJson, type Sha256 } from "./canonical-json.ts";
-import type { Snapshot, SnapshotDepth } from "./snapshot.ts";
+import { decisionsOfTest, type OtherTest, testResult } from "./other-test.ts";
+import type { Snapshot, SnapshotDepth, SnapshotOtherTest } from "./snapshot.ts";
 import type { AssessSession } from "./snapshot-sessions.ts";
 
 /** A reading as the bench holds it: enough to reconcile, and to walk back to its file. */
@@ -27,6 +28,8 @@ export type AssessInput = {
   item: Snapshot["item"];
   specimens: (Omit<WorkingSpecimen, "parts"> & { parts: AssessPart[] })[];
   readings: AssessReading[];
+  /** Wipes, leachates and laboratory results; each is judged by itself. */
+  otherTests?: OtherTest[];
   /** Their sessions, and earlier ones of the same instruments; left out, nobody asks whether the instrument was fit. */
   sessions?: AssessSession[];
   /** ISO date of the last shot; null where no reading carries a time. */
@@ -60,9 +63,12 @@ export function assessItem(input: AssessInput, hash: Sha256): AssessedItem {
       ...part,
       results: resultsOf(part, specimen, byPart.get(part.id) ?? [], input, hash),
     })),
+    ...withTests(specimen, input),
   }));
-  const digests = specimens.map(({ parts, ...specimen }) => ({
+  const digests = specimens.map(({ parts, otherTests, ...specimen }) => ({
     ...specimen,
+    // Days of judgement move with every morning; what was found does not.
+    ...(otherTests ? { otherTests: otherTests.map(({ decisions: _, ...test }) => test) } : {}),
     parts: parts.map(({ results, ...part }) => ({ ...part, results: results.map((r) => r.reconciled.inputsDigest) })),
   }));
   // Why doubtful readings are used is read by whoever approves it.
@@ -72,6 +78,30 @@ export function assessItem(input: AssessInput, hash: Sha256): AssessedItem {
 }
 
 type AssessSpecimen = AssessInput["specimens"][number];
+
+/** An object's other tests; the key is left out where there are none. A test whose figure cannot be read does not stand on a page. */
+function withTests(specimen: AssessSpecimen, input: AssessInput): { otherTests?: SnapshotOtherTest[] } {
+  const own = (input.otherTests ?? []).filter((test) => test.specimenId === specimen.id);
+  const otherTests = own.flatMap((test): SnapshotOtherTest[] => {
+    const result = testResult(test);
+    if (!result.ok) return [];
+    const part = specimen.parts.find((p) => p.id === test.componentId);
+    const about = part ?? { material: "other", form: "bulk" as const, accessible: true };
+    const testDay = test.reportedOn ?? input.testDay ?? input.today;
+    const decisions = decisionsOfTest(
+      subjectOf({ item: input.item, specimen, part: about }),
+      test.element,
+      result.value,
+      {
+        testDay: [testDay, input.today].sort()[0] ?? input.today,
+        today: input.today,
+      },
+    );
+    const { specimenId: _, componentId: __, value: ___, reportingLimit: ____, u: _____, ...words } = test;
+    return [{ ...words, part: part?.id ?? null, result: result.value, decisions }];
+  });
+  return otherTests.length > 0 ? { otherTests } : {};
+}
 
 function resultsOf(
   part: AssessPart,

@@ -27,6 +27,7 @@ const identities: Record<string, { id: (m: Plain) => unknown; label: (m: Plain) 
   specimens: { id: (m) => m["id"], label: (m) => m["label"] },
   parts: { id: (m) => m["id"], label: (m) => m["name"] },
   results: { id: (m) => `${m["element"]} ${m["quantity"]}`, label: (m) => m["element"] },
+  otherTests: { id: (m) => m["id"], label: (m) => `${m["kind"]}, ${m["element"]}` },
   readings: { id: (m) => m["id"], label: (m) => m["number"] ?? m["row"] ?? m["id"] },
   decisions: { id: (m) => `${m["limitId"]} ${m["which"]} ${m["day"]}`, label: (m) => m["title"] },
   spots: { id: (m) => m["spot"] ?? JSON.stringify(m["shots"]), label: (m) => m["spot"] ?? "no spot named" },

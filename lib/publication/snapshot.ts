@@ -95,6 +95,31 @@ export const snapshotSession = z.object({
   ),
 });
 
+/** A wipe, a leachate or a laboratory's result on an object: a kind of test of its own, never mixed with readings. */
+export const snapshotOtherTest = z.object({
+  id: z.string(),
+  kind: z.enum(["wipe", "leachate", "laboratory"]),
+  part: z.string().nullable(), // id of the part it was made on
+  element: z.string(),
+  valueText: z.string(), // as the laboratory wrote it
+  unit: z.string(), // as the laboratory wrote it
+  sampleAreaCm2: z.number().nullable(),
+  blankText: z.string().nullable(), // what it says of its blank; never subtracted here
+  laboratory: z.string(),
+  method: z.string(),
+  reportedOn: isoDate.nullable(),
+  certificateName: z.string().nullable(),
+  note: z.string(),
+  result: z.object({
+    quantity: z.string(),
+    unit: z.string(),
+    value: z.number().nullable(),
+    u: z.number().nullable(), // standard uncertainty; null where none is stated
+    below: z.number().nullable(), // "< reporting limit"
+  }),
+  decisions: z.array(snapshotDecision),
+});
+
 /** How deep the element is read in the part's material, typically: `share` of its signal comes from the top `mm`. */
 export const snapshotDepth = z.object({
   material: z.string(),
@@ -251,6 +276,7 @@ export const snapshotSchema = z.object({
       madeOn: z.string().nullable().optional(), // ISO year, month or day, as far as known
       condition: z.string().nullable(),
       parts: z.array(snapshotPart),
+      otherTests: z.array(snapshotOtherTest).optional(),
     }),
   ),
   photos: z.array(snapshotPhoto),
@@ -286,6 +312,7 @@ export type SnapshotPart = z.infer<typeof snapshotPart>;
 export type SnapshotResult = z.infer<typeof snapshotResult>;
 export type SnapshotSession = z.infer<typeof snapshotSession>;
 export type SnapshotDepth = z.infer<typeof snapshotDepth>;
+export type SnapshotOtherTest = z.infer<typeof snapshotOtherTest>;
 export type SnapshotReading = z.infer<typeof snapshotReading>;
 export type SnapshotDecision = z.infer<typeof snapshotDecision>;
 

@@ -52,6 +52,12 @@ export async function testsOfItem(db: Db, itemId: string): Promise<OtherTestReco
   return (await db.otherTest.findMany({ where, orderBy: [{ createdAt: "asc" }, { id: "asc" }] })).map(testOf);
 }
 
+/** Those taken away too, so that they can be put back. */
+export async function allTestsOfItem(db: Db, itemId: string): Promise<(OtherTestRecord & { removed: boolean })[]> {
+  const rows = await db.otherTest.findMany({ where: { specimen: { itemId } }, orderBy: { createdAt: "asc" } });
+  return rows.map((row) => ({ ...testOf(row), removed: row.removedAt !== null }));
+}
+
 export async function findOtherTest(db: Db, id: string): Promise<(OtherTestRecord & { removed: boolean }) | null> {
   const row = await db.otherTest.findUnique({ where: { id } });
   return row ? { ...testOf(row), removed: row.removedAt !== null } : null;
@@ -59,4 +65,8 @@ export async function findOtherTest(db: Db, id: string): Promise<(OtherTestRecor
 
 export async function setTestRemoved(tx: Db, id: string, at: Date | null): Promise<void> {
   await tx.otherTest.update({ where: { id }, data: { removedAt: at } });
+}
+
+export async function keepTestCertificate(tx: Db, id: string, file: { key: string; name: string }): Promise<void> {
+  await tx.otherTest.update({ where: { id }, data: { certificateKey: file.key, certificateName: file.name } });
 }

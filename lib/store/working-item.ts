@@ -6,6 +6,7 @@ import { assessSessions } from "./assess-sessions.ts";
 import type { Db } from "./database.ts";
 import { type Instrument, listInstruments } from "./instruments.ts";
 import { findItem, type ItemTree } from "./items.ts";
+import { testsOfItem } from "./other-tests.ts";
 import { readingsOfComponents, type StoredReading } from "./readings.ts";
 import { keptApart } from "./retests.ts";
 
@@ -42,6 +43,7 @@ export async function workingItem(
     db,
     readings.flatMap((r) => r.sessionId ?? []),
   );
+  const otherTests = await testsOfItem(db, itemId);
   const assess = {
     item: itemWords(item),
     specimens: item.specimens.map(({ components: parts, itemId: _, ...specimen }) => ({
@@ -50,6 +52,7 @@ export async function workingItem(
     })),
     readings: readings.map((r) => assessReading(r, r.instrumentId ? known.get(r.instrumentId) : undefined)),
     sessions,
+    ...(otherTests.length > 0 ? { otherTests: otherTests.map(({ certificateKey: _, ...test }) => test) } : {}),
     testDay: lastDay(readings, sessions),
     today,
   };

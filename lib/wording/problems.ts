@@ -3,6 +3,7 @@ import { accessProblems } from "./access-problems.ts";
 import { amountProblems } from "./amount-problems.ts";
 import { fieldName } from "./form-fields.ts";
 import { readable } from "./labels.ts";
+import { otherTestProblems } from "./other-tests.ts";
 import { photoProblems } from "./photo-problems.ts";
 import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
 import { publicationProblems } from "./publication-problems.ts";
@@ -26,6 +27,7 @@ export const problemWords: ProblemWords = {
   ...readingProblems,
   ...workflowProblems,
   ...sessionProblems,
+  ...otherTestProblems,
   ...publicationProblems,
   ...photoProblems,
   ...accessProblems,

@@ -1,18 +1,10 @@
 import { requirePermission } from "../access/require-permission.ts";
+import { certificateProblem } from "../files/certificate-file.ts";
 import { keepPrivate } from "../files/private-files.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { findCheckStandard, keepCertificate } from "../store/check-standards.ts";
 import { inTransaction } from "../store/database.ts";
-
-const mostBytes = 20_000_000;
-/** The first bytes of what a certificate can be: PDF, PNG, JPEG, WebP. */
-const signatures = [
-  [0x25, 0x50, 0x44, 0x46],
-  [0x89, 0x50, 0x4e, 0x47],
-  [0xff, 0xd8, 0xff],
-  [0x52, 0x49, 0x46, 0x46],
-];
 
 /**
  * Keeps the certificate of a check standard as it came, for signed-in people of the bench only. The file is written before its record, so
@@ -28,12 +20,8 @@ export async function keepCertificateWorkflow(
   const permitted = requirePermission(context.person, "manage-instruments");
   if (!permitted.ok) return permitted;
   const { id, name, bytes } = input;
-  const where = { file: name };
-  if (bytes.length === 0) return refused({ code: "file-missing" });
-  if (bytes.length > mostBytes)
-    return refused({ code: "too-large", where, found: `${(bytes.length / 1e6).toFixed(1)} MB`, allowed: "20 MB" });
-  if (!signatures.some((signature) => signature.every((byte, at) => bytes[at] === byte)))
-    return refused({ code: "certificate-kind", where, found: name, allowed: "PDF, PNG, JPEG, WebP" });
+  const problem = certificateProblem(name, bytes);
+  if (problem) return refused(problem);
   if (!(await findCheckStandard(context.db, { id }))) return refused({ code: "unknown-check-standard", found: id });
   const key = await keepPrivate(dataDir, bytes);
   return inTransaction(context.db, async (tx) => {

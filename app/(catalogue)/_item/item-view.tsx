@@ -14,6 +14,7 @@ import { inventedNotice, whatToDo } from "@/lib/wording/catalogue.ts";
 import { cautionsFor } from "@/lib/wording/cautions.ts";
 import { counted, plainDate } from "@/lib/wording/formats.ts";
 import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
+import { otherTestWords } from "@/lib/wording/other-tests.ts";
 import { stripKey } from "@/lib/wording/result-figures.ts";
 import { AmountPanel } from "./amount-panel.tsx";
 import { ChangedLimits } from "./changed-limits.tsx";
@@ -24,6 +25,7 @@ import { InstrumentFitness } from "./instrument-fitness.tsx";
 import styles from "./item-view.module.css";
 import { JsonLd } from "./json-ld.tsx";
 import { LeadFlags } from "./lead-flags.tsx";
+import { hasOtherTests, OtherTests } from "./other-tests.tsx";
 import { Provenance, Tested } from "./provenance.tsx";
 import { RecomputePanel } from "./recompute-panel.tsx";
 import { ResultBlock } from "./result-block.tsx";
@@ -135,6 +137,11 @@ export function ItemView({
             </PhotoRow>
           ) : null}
         </Entry>
+        {hasOtherTests(snapshot.specimens) ? (
+          <Entry title={otherTestWords.title} id="other-tests">
+            <OtherTests specimens={snapshot.specimens} />
+          </Entry>
+        ) : null}
         {placed.length > 0 ? (
           <Entry title="The evidence" id="evidence" aside="Open what you want to see">
             <Evidence placed={placed} files={snapshot.files} several={several} />

@@ -17,6 +17,7 @@ import { ResultSummary } from "@/app/_draft/result-summary.tsx";
 import { Rows } from "@/app/_draft/rows.tsx";
 import itemStyles from "@/app/(catalogue)/_item/item-view.module.css";
 import { LeadFlags } from "@/app/(catalogue)/_item/lead-flags.tsx";
+import { hasOtherTests, OtherTests } from "@/app/(catalogue)/_item/other-tests.tsx";
 import { Provenance, Tested } from "@/app/(catalogue)/_item/provenance.tsx";
 import { may } from "@/lib/access/permissions.ts";
 import { requirePerson } from "@/lib/access/require-person.ts";
@@ -30,6 +31,7 @@ import { itemAnswer } from "@/lib/wording/answers.ts";
 import { itemStateWords } from "@/lib/wording/bench.ts";
 import { counted, listed, plainDate } from "@/lib/wording/formats.ts";
 import { categoryLabels, labelOf, revisionLabels } from "@/lib/wording/labels.ts";
+import { otherTestWords } from "@/lib/wording/other-tests.ts";
 import { problemSentence, problemSentences } from "@/lib/wording/problems.ts";
 import { gateSentence, reviewDoneWords, whyNoDecision } from "@/lib/wording/review.ts";
 import { Consistency } from "./consistency.tsx";
@@ -134,6 +136,11 @@ export default async function ReviewItemPage({ params, searchParams }: Props) {
         {published && changes.length > 0 ? (
           <Entry title="What it changes" id="changes" aside={`against revision ${published.revision}`}>
             <ChangesTable changes={changes} caption={counted(changes.length, "field")} />
+          </Entry>
+        ) : null}
+        {hasOtherTests(snapshot.specimens) ? (
+          <Entry title={otherTestWords.title} id="other-tests">
+            <OtherTests specimens={snapshot.specimens} />
           </Entry>
         ) : null}
         <Entry title="Who, and who paid" id="loaded">

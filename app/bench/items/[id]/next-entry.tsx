@@ -20,7 +20,8 @@ export function NextEntry({ draft }: { draft: Draft }) {
   const { record, snapshot, published, changes, problems, reviews, gate, started, submission } = draft;
   const { item } = record;
   const parts = snapshot.specimens.flatMap((s) => s.parts);
-  const waiting = parts.filter((p) => p.results.length === 0).length;
+  const tested = new Set(snapshot.specimens.flatMap((s) => s.otherTests?.map((test) => test.part) ?? []));
+  const waiting = parts.filter((p) => p.results.length === 0 && !tested.has(p.id)).length;
   const withdrawing = started?.kind === "withdrawal";
   const step = nextStep({
     state: item.state,

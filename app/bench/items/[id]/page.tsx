@@ -14,6 +14,8 @@ import { ResultSummary } from "@/app/_draft/result-summary.tsx";
 import { currentPerson } from "@/lib/access/current-person.ts";
 import { systemClock } from "@/lib/platform/clock.ts";
 import { paths } from "@/lib/platform/paths.ts";
+import { database } from "@/lib/store/database.ts";
+import { allTestsOfItem } from "@/lib/store/other-tests.ts";
 import { itemStateWords } from "@/lib/wording/bench.ts";
 import { yesNo } from "@/lib/wording/catalogue.ts";
 import { counted } from "@/lib/wording/formats.ts";
@@ -24,6 +26,7 @@ import { ItemFields } from "../item-fields.tsx";
 import { editItem } from "./actions.ts";
 import { NextEntry } from "./next-entry.tsx";
 import { Objects } from "./objects.tsx";
+import { BenchTests } from "./other-tests.tsx";
 import { PartReadings } from "./part-readings.tsx";
 import { Photos } from "./photos.tsx";
 
@@ -31,18 +34,19 @@ export const metadata: Metadata = { title: "Item" };
 
 type Props = {
   params: Promise<{ id: string }>;
-  searchParams: Promise<{ published?: string; photo?: string }>;
+  searchParams: Promise<{ published?: string; photo?: string; test?: string }>;
 };
 
 /** An item at the bench: what it is, what was measured, what comes next. Every figure is worked out as the page is asked for. */
 export default async function BenchItemPage({ params, searchParams }: Props) {
   const { id } = await params;
-  const { published, photo } = await searchParams;
+  const { published, photo, test } = await searchParams;
   const person = await currentPerson();
   const draft = await loadDraft(id, systemClock(), person?.id ?? null);
   if (!draft) notFound();
   const { record, snapshot, placed } = draft;
   const { item } = record;
+  const tests = await allTestsOfItem(database(), item.id);
   const parts = snapshot.specimens.flatMap((specimen) => specimen.parts.map((part) => ({ specimen, part })));
   return (
     <>
@@ -87,6 +91,17 @@ export default async function BenchItemPage({ params, searchParams }: Props) {
         </Entry>
         <Entry title="Objects and parts" id="objects" aside={counted(parts.length, "part")}>
           <Objects record={record} placed={placed} />
+        </Entry>
+        <Entry title="Other tests" id="tests">
+          <BenchTests
+            itemId={item.id}
+            specimens={snapshot.specimens}
+            certificates={
+              new Map(tests.flatMap((t) => (t.certificateName ? [[t.id, t.certificateName] as const] : [])))
+            }
+            takenAway={tests.filter((t) => t.removed)}
+            problem={test?.slice(0, 500)}
+          />
         </Entry>
         <Entry title="Photos" id="photos">
           <Photos item={item} problem={photo?.slice(0, 500)} />
