@@ -2,6 +2,7 @@ import { DomainError } from "../quantity/domain-error.ts";
 import { requireNumbers } from "./checks.ts";
 import { moments } from "./moments.ts";
 import { type NestedReml, nestedReml } from "./nested-reml.ts";
+import { requireLabel } from "./require-number.ts";
 
 /** One reading: its a (say, specimen), its b within that a (say, spot), and the value. The same b under two a's is two b's. */
 export type NestedReading = { a: string | number; b: string | number; y: number };
@@ -38,6 +39,10 @@ export function nestedAnova(readings: readonly NestedReading[]): NestedAnova {
     readings.map((reading) => reading.y),
     2,
   );
+  for (const { a, b } of readings) {
+    requireLabel("a", a);
+    requireLabel("b", b);
+  }
   const levels = grouped(readings, (reading) => reading.a).map((ofA) =>
     grouped(ofA, (reading) => reading.b).map((ofB) => ofB.map((reading) => reading.y)),
   );

@@ -1,6 +1,7 @@
 import { DomainError } from "../quantity/domain-error.ts";
 import { requireNumbers } from "./checks.ts";
 import { moments } from "./moments.ts";
+import { requireLabel } from "./require-number.ts";
 
 export type LabReading = { lab: string | number; y: number };
 export type Repeatability = {
@@ -36,7 +37,10 @@ export function repeatability(readings: readonly LabReading[]): Repeatability {
   const values = readings.map((reading) => reading.y);
   requireNumbers("y", values, 2);
   const byLab = new Map<string | number, number[]>();
-  for (const { lab, y } of readings) byLab.set(lab, [...(byLab.get(lab) ?? []), y]);
+  for (const { lab, y } of readings) {
+    requireLabel("lab", lab);
+    byLab.set(lab, [...(byLab.get(lab) ?? []), y]);
+  }
   const labs = [...byLab.values()].map((ofLab) => moments(ofLab));
   const p = labs.length;
   const total = values.length;

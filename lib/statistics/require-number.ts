@@ -24,3 +24,8 @@ export function requireNotNegative(name: string, value: number): void {
   requireNumber(name, value);
   if (value < 0) throw new DomainError("negative", `${name} must be zero or more`, value);
 }
+
+/** Refuses a group's name that is neither text nor a finite number: a NaN names no group. */
+export function requireLabel(name: string, label: string | number): void {
+  if (typeof label !== "string") requireNumber(name, label);
+}
