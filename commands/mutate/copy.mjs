@@ -6,7 +6,7 @@ import { dirname, join, relative, resolve } from "node:path";
 const config = `import { defineConfig } from "vitest/config";
 export default defineConfig({
   resolve: { alias: [{ find: /^@\\//, replacement: import.meta.dirname + "/" }] },
-  test: { include: ["tests/**/*.test.ts"], testTimeout: 60_000, bail: 1, isolate: false, fileParallelism: false },
+  test: { include: ["tests/**/*.test.ts"], testTimeout: 600_000, bail: 1, isolate: false, fileParallelism: false },
 });
 `;
 
