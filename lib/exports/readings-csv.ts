@@ -1,14 +1,9 @@
-import type { Snapshot, SnapshotPart, SnapshotReading, SnapshotResult } from "../publication/snapshot.ts";
+import type { Snapshot, SnapshotReading } from "../publication/snapshot.ts";
 import { asideReason } from "../wording/sessions.ts";
 import { type Column, csvTable } from "./csv-table.ts";
+import { type Placed, pageColumns, partColumns } from "./place-columns.ts";
 
-export type ReadingRow = {
-  snapshot: Snapshot;
-  specimen: Snapshot["specimens"][number];
-  part: SnapshotPart;
-  result: SnapshotResult;
-  reading: SnapshotReading;
-};
+export type ReadingRow = Placed & { reading: SnapshotReading };
 
 type Written = SnapshotReading["value"];
 /** The number's own digits: as many decimals as the file wrote, point for decimal mark. */
@@ -21,19 +16,8 @@ const digits = (written: Written): string | null =>
 
 /** Every column of readings.csv. One row is one reading of one element; every unit has a column of its own. */
 export const readingColumns: readonly Column<ReadingRow>[] = [
-  { name: "item", type: "string", description: "Item, by its address", cell: (r) => r.snapshot.slug },
-  {
-    name: "revision",
-    type: "integer",
-    description: "Revision of the published page",
-    cell: (r) => r.snapshot.revision,
-  },
-  { name: "specimen", type: "string", description: "The very object tested", cell: (r) => r.specimen.label },
-  { name: "part", type: "string", description: "Part of the object", cell: (r) => r.part.name },
-  { name: "material", type: "string", description: "Material of the part", cell: (r) => r.part.material },
-  { name: "form", type: "string", description: "bulk or coating", cell: (r) => r.part.form },
-  { name: "element", type: "string", description: "Chemical symbol", cell: (r) => r.result.element },
-  { name: "quantity", type: "string", description: "Kind of quantity", cell: (r) => r.result.quantity },
+  ...pageColumns,
+  ...partColumns,
   {
     name: "spot",
     type: "string",

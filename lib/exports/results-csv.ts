@@ -2,18 +2,13 @@ import { type PlacedResult, resultsByWeight, verdictOf } from "../publication/le
 import type { Snapshot } from "../publication/snapshot.ts";
 import { resultText } from "../wording/formats.ts";
 import { type Column, csvTable } from "./csv-table.ts";
+import { pageColumns, partColumns } from "./place-columns.ts";
 
 export type ResultRow = PlacedResult & { snapshot: Snapshot };
 
 /** Every column of results.csv: one row for each part and element of an item's newest revision, numbers unrounded. */
 export const resultColumns: readonly Column<ResultRow>[] = [
-  { name: "item", type: "string", description: "Item, by its address", cell: (r) => r.snapshot.slug },
-  {
-    name: "revision",
-    type: "integer",
-    description: "Revision of the published page",
-    cell: (r) => r.snapshot.revision,
-  },
+  ...pageColumns,
   { name: "name", type: "string", description: "Name of the item", cell: (r) => r.snapshot.item.name },
   { name: "category", type: "string", description: "Category of the item", cell: (r) => r.snapshot.item.category },
   {
@@ -23,12 +18,7 @@ export const resultColumns: readonly Column<ResultRow>[] = [
     cell: (r) => r.snapshot.publishedAt,
   },
   { name: "tested_on", type: "date", description: "Day of the test", cell: (r) => r.snapshot.testedOn },
-  { name: "specimen", type: "string", description: "The very object tested", cell: (r) => r.specimen.label },
-  { name: "part", type: "string", description: "Part of the object", cell: (r) => r.part.name },
-  { name: "material", type: "string", description: "Material of the part", cell: (r) => r.part.material },
-  { name: "form", type: "string", description: "bulk or coating", cell: (r) => r.part.form },
-  { name: "element", type: "string", description: "Chemical symbol", cell: (r) => r.result.element },
-  { name: "quantity", type: "string", description: "Kind of quantity", cell: (r) => r.result.quantity },
+  ...partColumns,
   { name: "unit", type: "string", description: "Unit of every amount in this row", cell: (r) => r.result.unit },
   {
     name: "state",
