@@ -6,7 +6,11 @@ const isDay = (day: string): boolean => {
   return date !== null && !Number.isNaN(date.getTime()) && date.toISOString().slice(0, 10) === day;
 };
 
-/** A calendar day as ISO 8601 writes it, refused (DomainError "bad-day") where there is no such day. ISO days sort as text. */
+/**
+ * A calendar day as ISO 8601 writes it, refused (DomainError "bad-day") where there is no such day. ISO days sort as text.
+ *
+ * @example isoDay("2026-11-24") // "2026-11-24"
+ */
 export const isoDay = (day: string): string => {
   if (!isDay(day)) throw new DomainError("bad-day", "a day must be written YYYY-MM-DD and exist", day);
   return day;
@@ -27,7 +31,11 @@ const months = [
   "December",
 ];
 
-/** "2011-08-14" as a sentence says it: "14 August 2011". */
+/**
+ * "2011-08-14" as a sentence says it: "14 August 2011".
+ *
+ * @example dayInWords("2011-08-14") // "14 August 2011"
+ */
 export const dayInWords = (day: string): string => {
   const [year, month, date] = isoDay(day).split("-");
   return `${Number(date)} ${months[Number(month) - 1]} ${year}`;
@@ -36,6 +44,8 @@ export const dayInWords = (day: string): string => {
 /**
  * First and last day that a date of making may mean: "2010" is the whole of that year, "2010-05" the whole of that month.
  * Null where nothing, or nothing readable, is recorded.
+ *
+ * @example madeBetween("2010-05") // { first: "2010-05-01", last: "2010-05-31" }
  */
 export const madeBetween = (madeOn: string | null): { first: string; last: string } | null => {
   const match = madeOn === null ? null : /^(\d{4})(?:-(\d{2}))?(?:-(\d{2}))?$/.exec(madeOn.trim());

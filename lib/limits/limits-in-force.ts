@@ -18,6 +18,10 @@ export const isInForce = (limit: { from: string; until: string | null }, day: st
  */
 export const limitsOn = (day: string): LimitRow[] => allLimits.filter((limit) => isInForce(limit, day));
 
+/**
+ * A limit by its id; null where there is none of that id.
+ * @example findLimit("CPSIA-100")?.value // 100
+ */
 export const findLimit = (id: string): LimitRow | null => allLimits.find((limit) => limit.id === id) ?? null;
 
 /**
@@ -29,7 +33,11 @@ export const findLimit = (id: string): LimitRow | null => allLimits.find((limit)
 export const historyOf = (family: string): LimitRow[] =>
   allLimits.filter((limit) => limit.family === family).sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
 
-/** The limits before and after one in its family; null at either end. Refuses nothing: an unknown id has neither. */
+/**
+ * The limits before and after one in its family; null at either end. Refuses nothing: an unknown id has neither.
+ *
+ * @example neighboursOf("EPA-DLHS-FLOOR-2019").previous?.value // 40
+ */
 export const neighboursOf = (id: string): { previous: LimitRow | null; next: LimitRow | null } => {
   const limit = findLimit(id);
   if (!limit) return { previous: null, next: null };

@@ -51,7 +51,11 @@ function roundsUp(head: string, rest: string, ties: Ties): boolean {
   return head !== "" && head.charCodeAt(head.length - 1) % 2 === 1;
 }
 
-/** `units` × 10^`place` written out, without an exponent. */
+/**
+ * `units` × 10^`place` written out, without an exponent.
+ *
+ * @example plainText("12", -4) // "0.0012"
+ */
 export function plainText(units: string, place: number): string {
   if (place >= 0) return units === "" ? "0" : units + "0".repeat(place);
   const padded = units.padStart(1 - place, "0");

@@ -25,4 +25,9 @@ declare const brand: unique symbol;
 export type Amount<K extends QuantityKind> = number & { readonly [brand]: K };
 /** The one door from a bare number to an amount of a kind; the number must already be in the canonical unit. */
 export const amount = <K extends QuantityKind>(_kind: K, value: number): Amount<K> => value as Amount<K>;
+
+/**
+ * The unit in which amounts of a kind are kept.
+ * @example canonicalUnit("coating-areal") // "mg/cm²"
+ */
 export const canonicalUnit = <K extends QuantityKind>(kind: K): CanonicalUnit<K> => quantityKinds[kind].unit;

@@ -55,6 +55,11 @@ const oxideTable = {
 
 export type Oxide = keyof typeof oxideTable;
 export const oxides = Object.keys(oxideTable) as Oxide[];
+
+/**
+ * Whether a text is an oxide of the closed list, in its exact case.
+ * @example isOxide("PbO") // true
+ */
 export const isOxide = (text: string): text is Oxide => Object.hasOwn(oxideTable, text);
 
 /**

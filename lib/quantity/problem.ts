@@ -15,5 +15,14 @@ export type Problem = {
 
 export type Outcome<T> = { ok: true; value: T } | { ok: false; problems: Problem[] };
 
+/**
+ * An outcome that went well.
+ * @example done(3) // { ok: true, value: 3 }
+ */
 export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
+
+/**
+ * An outcome that did not, with every problem found.
+ * @example refused({ code: "number-empty" }).problems.length // 1
+ */
 export const refused = (...problems: Problem[]): { ok: false; problems: Problem[] } => ({ ok: false, problems });

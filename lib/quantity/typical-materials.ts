@@ -129,6 +129,10 @@ export const typicalMaterials: Readonly<Record<Exclude<Material, "other">, Typic
   },
 };
 
-/** The entry of a listed material; null for "other" and for a word that is not on the list. */
+/**
+ * The entry of a listed material; null for "other" and for a word that is not on the list.
+ *
+ * @example typicalMaterial("other") // null
+ */
 export const typicalMaterial = (material: string): TypicalMaterial | null =>
   Object.hasOwn(typicalMaterials, material) ? typicalMaterials[material as Exclude<Material, "other">] : null;

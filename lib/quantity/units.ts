@@ -54,7 +54,17 @@ const unitTable = {
 
 export type Unit = keyof typeof unitTable;
 export const units = Object.keys(unitTable) as Unit[];
+
+/**
+ * Whether a text is a unit of the closed list, in its own spelling.
+ * @example isUnit("µg/cm²") // true
+ */
 export const isUnit = (text: string): text is Unit => Object.hasOwn(unitTable, text);
+
+/**
+ * What a unit measures: units of one dimension convert into one another.
+ * @example dimensionOf("ppm") === dimensionOf("%") // true
+ */
 export const dimensionOf = (unit: Unit): Dimension => unitTable[unit][0];
 
 /** Spellings that are not the unit's own with another case, space, µ or ². Lower case. */
@@ -211,13 +221,25 @@ export const convert = (value: number, from: string, to: string): number => {
 /** A kind may be written in any unit of its canonical unit's dimension. */
 const dimensionOfKind = (kind: QuantityKind): Dimension => dimensionOf(canonicalUnit(kind));
 
+/**
+ * The units a quantity of this kind can be written in, in the order of the list.
+ * @example unitsOfKind("coating-areal").includes("µg/cm²") // true
+ */
 export const unitsOfKind = (kind: QuantityKind): Unit[] =>
   units.filter((unit) => dimensionOf(unit) === dimensionOfKind(kind));
 
+/**
+ * The kinds that can be written in this unit: what a unit alone does not settle.
+ * @example kindsOfUnit("µg/ft²") // ["coating-areal", "dust-loading"]
+ */
 export const kindsOfUnit = (unit: Unit): QuantityKind[] =>
   (Object.keys(quantityKinds) as QuantityKind[]).filter((kind) => dimensionOfKind(kind) === dimensionOf(unit));
 
-/** Whether a quantity of this kind can be written in this unit (any spelling). */
+/**
+ * Whether a quantity of this kind can be written in this unit (any spelling).
+ *
+ * @example unitBelongs("coating-areal", "ppm") // false
+ */
 export const unitBelongs = (kind: QuantityKind, unit: string): boolean => {
   const found = parseUnit(unit);
   return found !== null && dimensionOf(found) === dimensionOfKind(kind);

@@ -33,18 +33,35 @@ const remembered = (f: (p: number, nu: number) => number) => {
 /** Beyond this many degrees of freedom Student's t is the normal distribution to every digit of a double. */
 const tIsNormalFrom = 1e16;
 
-/** P(Z > z), Z standard normal. */
+/**
+ * P(Z > z), Z standard normal.
+ * Source: DLMF 7.2 (clause from memory); erfc of @stdlib.
+ *
+ * @example normalUpperTail(1.959964) // 0.025
+ */
 export const normalUpperTail = (z: number): number => 0.5 * erfc(z / Math.SQRT2);
 
-/** ln P(Z < z), Z standard normal; exact far in both tails (z = −1e10 gives −5e19). */
+/**
+ * ln P(Z < z), Z standard normal; exact far in both tails (z = −1e10 gives −5e19).
+ *
+ * @example normalLogCdf(0) // -0.693147
+ */
 export const normalLogCdf = (z: number): number =>
   z < -1 ? Math.log(0.5 * erfcx(-z / Math.SQRT2)) - 0.5 * z * z : Math.log1p(-0.5 * erfc(z / Math.SQRT2));
 
-/** φ(z)/Φ(z), the derivative of ln Φ (inverse Mills ratio). */
+/**
+ * φ(z)/Φ(z), the derivative of ln Φ (inverse Mills ratio).
+ *
+ * @example normalHazardBelow(0) // 0.797885
+ */
 export const normalHazardBelow = (z: number): number =>
   z < 10 ? Math.sqrt(2 / Math.PI) / erfcx(-z / Math.SQRT2) : Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
 
-/** −d²/dz² ln Φ(z) = λ(λ + z), between 0 and 1; the series serves where λ + z cancels. */
+/**
+ * −d²/dz² ln Φ(z) = λ(λ + z), between 0 and 1; the series serves where λ + z cancels.
+ *
+ * @example normalHazardSlope(0) // 0.63662
+ */
 export const normalHazardSlope = (z: number): number => {
   if (z < -100) {
     const s = 1 / (z * z);
@@ -68,11 +85,20 @@ const farTailQuantile = (p: number): number => {
   return z;
 };
 
-/** z with P(Z < z) = p. For an upper tail give the small probability and change the sign. */
+/**
+ * z with P(Z < z) = p. For an upper tail give the small probability and change the sign.
+ *
+ * @example normalQuantile(0.025) // -1.959964
+ */
 export const normalQuantile = (p: number): number =>
   p > 0 && p < smallTail ? farTailQuantile(p) : normalQuantileOf(p, 0, 1);
 
-/** P(T > t), Student's t with nu degrees of freedom (nu real, may be Infinity). */
+/**
+ * P(T > t), Student's t with nu degrees of freedom (nu real, may be Infinity).
+ * Source: DLMF 8.17, incomplete beta (clause from memory); betainc of @stdlib.
+ *
+ * @example tUpperTail(2.776445, 4) // 0.025
+ */
 export const tUpperTail = (t: number, nu: number): number => {
   if (nu >= tIsNormalFrom) return normalUpperTail(t);
   const square = t * t;
@@ -88,17 +114,34 @@ export const tUpperTail = (t: number, nu: number): number => {
 
 const upperT = remembered((upper, nu) => -tQuantileOf(upper, nu));
 
-/** t with P(T > t) = upper (give the small tail: 0.025, not 0.975); nu real, may be Infinity. */
+/**
+ * t with P(T > t) = upper (give the small tail: 0.025, not 0.975); nu real, may be Infinity.
+ *
+ * @example tUpperQuantile(0.025, 4) // 2.776445
+ */
 export const tUpperQuantile = (upper: number, nu: number): number =>
   nu >= tIsNormalFrom ? -normalQuantile(upper) : upperT(upper, nu);
 
-/** P(X > x), chi-squared with df degrees of freedom. */
+/**
+ * P(X > x), chi-squared with df degrees of freedom.
+ * Source: DLMF 8.2, incomplete gamma (clause from memory); gammainc of @stdlib.
+ *
+ * @example chiSquareUpperTail(3.841459, 1) // 0.05
+ */
 export const chiSquareUpperTail = (x: number, df: number): number => (x <= 0 ? 1 : gammainc(x / 2, df / 2, true, true));
 
-/** x with P(X < x) = p, chi-squared with df degrees of freedom. */
+/**
+ * x with P(X < x) = p, chi-squared with df degrees of freedom.
+ *
+ * @example chiSquareQuantile(0.95, 1) // 3.841459
+ */
 export const chiSquareQuantile = remembered((p, df) => chiSquareQuantileOf(p, df));
 
-/** P(F > f), Fisher's F with d1 and d2 degrees of freedom. */
+/**
+ * P(F > f), Fisher's F with d1 and d2 degrees of freedom.
+ *
+ * @example fUpperTail(161.4476, 1, 1) // 0.05
+ */
 export const fUpperTail = (f: number, d1: number, d2: number): number => {
   if (f <= 0) return 1;
   const scaled = d1 * f;
@@ -107,5 +150,9 @@ export const fUpperTail = (f: number, d1: number, d2: number): number => {
     : betainc(d2 / (d2 + scaled), d2 / 2, d1 / 2, true, false);
 };
 
-/** f with P(F < f) = p. */
+/**
+ * f with P(F < f) = p.
+ *
+ * @example fQuantile(0.95, 1, 1) // 161.4476
+ */
 export const fQuantile = (p: number, d1: number, d2: number): number => fQuantileOf(p, d1, d2);

@@ -1,7 +1,11 @@
 /** Q(τ²) = Σ wᵢ(xᵢ − μ)² with wᵢ = 1/(vᵢ + τ²) and μ the weighted mean, and what comes with it. */
 export type GeneralisedQ = { mean: number; sumW: number; q: number; slope: number; sumW2: number };
 
-/** Q and its slope −dQ/dτ² = Σ wᵢ²(xᵢ − μ)²: the mean is at its optimum, so its own change drops out. */
+/**
+ * Q and its slope −dQ/dτ² = Σ wᵢ²(xᵢ − μ)²: the mean is at its optimum, so its own change drops out.
+ *
+ * @example generalisedQ([100, 110], [9, 16], 37.5) // { mean: 104.65, q: 1 }
+ */
 export const generalisedQ = (x: ArrayLike<number>, v: ArrayLike<number>, tau2: number): GeneralisedQ => {
   let sumW = 0;
   let sumWx = 0;
@@ -30,6 +34,10 @@ export const generalisedQ = (x: ArrayLike<number>, v: ArrayLike<number>, tau2: n
  *
  * With contrasts of the readings Q = Σ bᵢ²/(mᵢ + τ²), so 1/Q is concave and rising: Newton on 1/Q from τ² = 0 climbs to the
  * root without ever passing it, and takes one step where all u are equal. `atZero` is Q(0), where the caller has it.
+ *
+ * Source: Paule and Mandel, J. Res. NBS 87 (1982) 377; DerSimonian and Kacker (2007) for the Newton step (from memory).
+ *
+ * @example tau2AtQ([100, 110], [9, 16], 1) // 37.5
  */
 export const tau2AtQ = (
   x: ArrayLike<number>,

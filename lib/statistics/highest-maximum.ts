@@ -6,6 +6,8 @@ import { bracketedRoot } from "./bracketed-root.ts";
  * `grid` holds rising positive values of t; every change of the slope from rising to falling between neighbours is followed to
  * its root, t = 0 counts where the slope there is not positive, and the grid goes on by factors of four while the last slope
  * still rises. Likelihoods of a spread can have more than one maximum where the uncertainties differ much.
+ *
+ * @example highestMaximum((t) => -((t - 3) ** 2), (t) => 6 - 2 * t, [1, 2, 4]) // { at: 3, value: 0 }
  */
 export function highestMaximum(
   value: (t: number) => number,
@@ -31,7 +33,11 @@ export function highestMaximum(
   return best;
 }
 
-/** Rising values from `from` to at least `to`, `perDecade` to a factor of ten. */
+/**
+ * Rising values from `from` to at least `to`, `perDecade` to a factor of ten.
+ *
+ * @example logGrid(1, 100, 1) // [1, 10, 100]
+ */
 export function logGrid(from: number, to: number, perDecade: number): number[] {
   const count = Math.max(1, Math.ceil(perDecade * Math.log10(to / from)));
   const ratio = 10 ** (1 / perDecade);

@@ -13,6 +13,8 @@ export type OneWayReml = { within: number; between: number; mean: number; seMean
  *
  * Where SSW = 0 the likelihood has no bound as within goes to 0; its limit is returned: within 0 and between the
  * variance of the group means.
+ *
+ * @example oneWayReml([{ n: 2, mean: 10 }, { n: 2, mean: 20 }], 4) // { within: 2, between: 49, mean: 15, seMean: 5 }
  */
 export function oneWayReml(groups: readonly GroupSummary[], sumSquaresWithin: number): OneWayReml {
   const total = groups.reduce((sum, group) => sum + group.n, 0);

@@ -8,6 +8,9 @@ export type Cut = "chi2" | "small-sample";
  *
  * "chi2": z², the chi-squared quantile with one degree of freedom (3.84 at 95 %). "small-sample": n·ln(1 + t²/(n − 1)), t with n − 1
  * degrees of freedom, exact for a normal mean with unknown variance: with it the profile interval is Student's.
+ *
+ * @throws DomainError `bad-cut`, `too-few` (the small-sample cut of one value)
+ * @example devianceCut("chi2", 5, 0.95) // 3.841459
  */
 export const devianceCut = (cut: Cut, n: number, level: number): number => {
   const tail = (1 - level) / 2;
@@ -43,6 +46,8 @@ const crossing = (f: (m: number) => number, a: number, b: number, tolerance: num
  * One end of a profile interval: the last m beyond the maximum, going by `step` and doubling it, whose deviance is within the cut.
  * Two further steps are looked at after the first crossing, so that a second hump of the likelihood is not cut off.
  * Returns `end` itself (for instance −Infinity) where the deviance stays within the cut up to `reach`.
+ *
+ * @example profileEnd((m) => m * m, 0, 1, 4, 1e6, Infinity) // 2
  */
 export const profileEnd = (
   deviance: (m: number) => number,

@@ -16,6 +16,8 @@ const pool = 4096;
  * A seeded stream: xoshiro128** (Blackman and Vigna, ACM Trans. Math. Softw. 47 (2021) 36), its state filled from the seed by
  * splitmix32. Uniform numbers carry 52 bits and are never 0 or 1; normal ones by the ziggurat (`fillNormals`).
  * Refuses (DomainError) a seed that is not a whole number from 0 to 2⁵³ − 1.
+ *
+ * @example randomStream(1).uniform() === randomStream(1).uniform() // true
  */
 export const randomStream = (seed: number): RandomStream => {
   if (!Number.isSafeInteger(seed) || seed < 0)

@@ -9,6 +9,8 @@ const POINTS_PER_DECADE = 4;
  * The variance ratio at or above 0 with the least deviance. The slope's changes of sign are found on a grid of equal
  * steps in the logarithm from `lowest` to `highest`, each is refined to the last digit, and the deviance picks among
  * them and 0 (a restricted likelihood can have two humps when groups are few and unequal).
+ *
+ * @example leastDevianceRatio({ deviance: (r) => (r - 2) ** 2, slope: (r) => 2 * (r - 2) }, 0.1, 10) // 2
  */
 export function leastDevianceRatio(profile: RatioProfile, lowest: number, highest: number): number {
   const decades = Math.log10(highest / lowest);
