@@ -22,11 +22,18 @@ const config: NextConfig = {
   turbopack: { root },
   outputFileTracingRoot: root,
   poweredByHeader: false,
+  cacheHandler: fileURLToPath(new URL("./page-cache.mjs", import.meta.url)),
+  cacheMaxMemorySize: 0,
   // `npm test` checks types over everything, tests included; a build does not do it a second time.
   typescript: { ignoreBuildErrors: true },
   async headers() {
     return [
       { source: "/:path*", headers: securityHeaders },
+      // We keep rendered item pages ourselves (page-cache.mjs); who else keeps one has to ask whether it still stands.
+      {
+        source: "/items/:path*",
+        headers: [{ key: "Cache-Control", value: "public, max-age=0, must-revalidate" }],
+      },
       {
         source: "/((?!bench|review|account).*)",
         headers: [{ key: "Content-Security-Policy", value: publicPolicy }],

@@ -11,6 +11,10 @@ import { loadRevision } from "./load-item.ts";
 
 type Props = { params: Promise<{ slug: string }> };
 
+// Rendered once and kept until something published changes (page-cache.mjs).
+export const dynamic = "force-static";
+export const generateStaticParams = () => [];
+
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const { slug } = await params;
   const loaded = await loadRevision(slug, null);

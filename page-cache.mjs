@@ -1,0 +1,81 @@
+// Where Next keeps rendered item pages: in memory, each with the state of the registry it was made from. A page is handed
+// out again only while that state stands, whichever process changed it, so a correction is never answered with an older
+// page. Plain JavaScript, since Next loads it by itself; the state is asked for through a read-only connection of its own.
+import { join, resolve } from "node:path";
+import Database from "better-sqlite3";
+
+const mostBytes = 64 * 1024 * 1024;
+
+/** Oldest use first. One for the process: Next makes a handler for each request. */
+const kept = new Map();
+let bytes = 0;
+let question;
+/** The state as it was when a page was asked for and had to be made: what is published while it is made makes it old. */
+const asked = new Map();
+
+/**
+ * What every item page depends on: the newest publication, makers' answers, the registry's own words, the day. Null where the
+ * database does not answer, as while the product is being built: then nothing is kept and nothing handed out.
+ */
+function state() {
+  try {
+    question ??= open();
+    return `${question.get().state} ${new Date().toISOString().slice(0, 10)}`;
+  } catch {
+    question = undefined;
+    return null;
+  }
+}
+
+function open() {
+  const url = process.env.DATABASE_URL ?? `file:${join(resolve(process.env.DATA_DIR ?? "./data"), "registry.db")}`;
+  const db = new Database(resolve(url.replace(/^file:/, "")), { readonly: true, timeout: 10_000 });
+  return db.prepare(`SELECT json_array(
+    (SELECT max(seq) FROM "Publication"),
+    (SELECT count(*) FROM "MakerAnswer"), (SELECT max("createdAt") FROM "MakerAnswer"),
+    (SELECT json_array(name, invented, licence, contact, "rightOfReply") FROM "Registry")) AS state`);
+}
+
+const sizeOf = (value) => (value?.html?.length ?? 0) * 2 + (value?.rscData?.length ?? 0);
+
+function drop(key) {
+  bytes -= kept.get(key)?.size ?? 0;
+  kept.delete(key);
+}
+
+export default class PageCache {
+  async get(key) {
+    const entry = kept.get(key);
+    const now = state();
+    if (now === null || entry?.state !== now) {
+      drop(key);
+      if (now !== null && !asked.has(key)) asked.set(key, now);
+      return null;
+    }
+    kept.delete(key);
+    kept.set(key, entry);
+    return { value: entry.value, lastModified: entry.lastModified };
+  }
+
+  async set(key, value) {
+    drop(key);
+    const made = asked.get(key) ?? state();
+    asked.delete(key);
+    if (value === null || made === null) return;
+    const entry = { value, size: sizeOf(value), state: made, lastModified: Date.now() };
+    kept.set(key, entry);
+    bytes += entry.size;
+    for (const oldest of kept.keys()) {
+      if (bytes <= mostBytes && kept.size <= 5000) break;
+      drop(oldest);
+    }
+  }
+
+  async revalidateTag() {
+    kept.clear();
+    asked.clear();
+    bytes = 0;
+  }
+
+  resetRequestCache() {}
+}

@@ -1,0 +1,74 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, inject, it } from "vitest";
+
+/** Runs lines against the page cache in a process of its own, since it keeps one state for each process. */
+function ran(lines: string, databaseFile: string): unknown {
+  const script = `
+    import PageCache from ${JSON.stringify(join(import.meta.dirname, "..", "..", "page-cache.mjs"))};
+    import { copyFileSync } from "node:fs";
+    import Database from "better-sqlite3";
+    const page = (text) => ({ kind: "APP_PAGE", html: text });
+    const publish = (db, seq) => db.prepare("INSERT INTO Publication (seq, itemId, slug, revision, kind, publishedAt, snapshot, snapshotSha256, previousHash, hash, publishedById) VALUES (?, 'i', 's' || ?, 1, 'first', '2026-01-01', '{}', '', '', 'h' || ?, 'p')").run(seq, seq, seq);
+    const open = () => { const db = new Database(process.env.DATABASE_URL.slice(5)); db.pragma("foreign_keys = OFF"); return db; };
+    ${lines}`;
+  const run = spawnSync(process.execPath, ["--input-type=module", "-e", script], {
+    cwd: join(import.meta.dirname, "..", ".."),
+    encoding: "utf8",
+    env: { ...process.env, DATABASE_URL: `file:${databaseFile}` },
+  });
+  if (run.status !== 0) throw new Error(run.stderr);
+  return JSON.parse(run.stdout);
+}
+
+const file = () => join(mkdtempSync(join(tmpdir(), "assay-page-cache-")), "registry.db");
+
+it("hands a page out again until anything is published, by whichever process", () => {
+  expect(
+    ran(
+      `copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
+      const cache = new PageCache();
+      const miss = await cache.get("/a");
+      await cache.set("/a", page("one"));
+      const hit = (await new PageCache().get("/a")).value.html;
+      publish(open(), 1);
+      const after = await cache.get("/a");
+      console.log(JSON.stringify([miss, hit, after]));`,
+      file(),
+    ),
+  ).toEqual([null, "one", null]);
+});
+
+it("does not keep a page that was made while something was published", () => {
+  expect(
+    ran(
+      `copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
+      const cache = new PageCache();
+      await cache.get("/a");
+      publish(open(), 1);
+      await cache.set("/a", page("made before"));
+      const after = await cache.get("/a");
+      await cache.set("/a", page("made after"));
+      console.log(JSON.stringify([after, (await cache.get("/a")).value.html]));`,
+      file(),
+    ),
+  ).toEqual([null, "made after"]);
+});
+
+it("keeps nothing where the database does not answer, and no more than it may", () => {
+  expect(
+    ran(
+      `const cache = new PageCache();
+      await cache.set("/a", page("one"));
+      const without = await cache.get("/a");
+      copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
+      for (let n = 0; n < 80; n++) { await cache.get("/" + n); await cache.set("/" + n, page("x".repeat(1024 * 1024))); }
+      let kept = 0;
+      for (let n = 0; n < 80; n++) if (await cache.get("/" + n)) kept += 1;
+      console.log(JSON.stringify([without, kept <= 32 && kept > 20]));`,
+      file(),
+    ),
+  ).toEqual([null, true]);
+});
