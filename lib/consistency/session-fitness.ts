@@ -96,7 +96,7 @@ export function sessionFitness({
       element,
       quantity,
       mode: members[0]!.mode,
-      state: worst(verdicts.map((v) => v.state)),
+      state: stateOfAll(verdicts),
       standards: verdicts,
       inDoubt: verdicts.flatMap((v) => v.inDoubt),
       drifts: verdicts.some((v) => v.drifts),
@@ -135,6 +135,10 @@ export function shotFitness(
     allowed: inDoubt && (session?.doubtAllowed ?? false),
   };
 }
+
+/** A standard that shows nothing of it, as a good blank, takes nothing from what another shows. */
+const stateOfAll = (verdicts: readonly StandardVerdict[]): Fitness =>
+  worst(verdicts.map((v) => v.state).filter((state) => state !== "not-shown"));
 
 /** The elements for which a reading lies in a doubtful stretch. `takenAt` by a clock put right. */
 export const doubtedElements = (
