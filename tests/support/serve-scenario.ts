@@ -11,6 +11,10 @@ export type Served = {
   base: string;
   /** By role: "address password". */
   passwords: Record<string, string>;
+  dataDir: string;
+  /** Ends the server as a power cut would; `start` serves the same folder again. */
+  kill: () => Promise<void>;
+  start: () => Promise<void>;
   stop: () => Promise<void>;
 };
 
@@ -45,18 +49,25 @@ export async function serveScenario(): Promise<Served> {
       `${email} ${password}`,
     ]),
   ) as Record<string, string>;
-  const server = spawn(process.execPath, [bin("next/dist/bin/next"), "start", "-p", String(port)], {
-    cwd: root,
-    env,
-    stdio: "pipe",
-  });
-  server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
-  await answering(`${base}/healthz`);
+  let server: ChildProcess;
+  const start = async (): Promise<void> => {
+    server = spawn(process.execPath, [bin("next/dist/bin/next"), "start", "-p", String(port)], {
+      cwd: root,
+      env,
+      stdio: "pipe",
+    });
+    server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
+    await answering(`${base}/healthz`);
+  };
+  await start();
   return {
     base,
     passwords,
+    dataDir,
+    kill: () => ended(server, "SIGKILL"),
+    start,
     stop: async () => {
-      await stopped(server);
+      await ended(server, "SIGTERM");
       rmSync(dataDir, { recursive: true, force: true });
     },
   };
@@ -69,16 +80,17 @@ function run(command: string, args: string[], env: NodeJS.ProcessEnv): string {
 }
 
 async function answering(url: string): Promise<void> {
-  for (let attempt = 0; attempt < 120; attempt += 1) {
+  for (let attempt = 0; attempt < 240; attempt += 1) {
     const answer = await fetch(url).catch(() => null);
     if (answer?.ok) return;
-    await new Promise((resolve) => setTimeout(resolve, 500));
+    await new Promise((resolve) => setTimeout(resolve, 250));
   }
   throw new Error(`Nothing answers at ${url} after a minute.`);
 }
 
-const stopped = (server: ChildProcess): Promise<void> =>
+const ended = (server: ChildProcess, signal: "SIGTERM" | "SIGKILL"): Promise<void> =>
   new Promise((resolve) => {
+    if (server.exitCode !== null || server.signalCode !== null) return resolve();
     server.once("exit", () => resolve());
-    server.kill();
+    server.kill(signal);
   });

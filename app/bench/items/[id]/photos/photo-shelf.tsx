@@ -64,8 +64,7 @@ export function PhotoShelf({
             <Picture photo={photo} />
             <div className="flow">
               <p className="small soft">
-                {at === 0 ? "First. " : ""}
-                {photo.spots}
+                Photo {at + 1}: {photo.spots}
                 {photo.scale ? ", a known length marked" : ""}
               </p>
               <ActionForm

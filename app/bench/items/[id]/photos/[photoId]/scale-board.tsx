@@ -73,7 +73,7 @@ export function ScaleBoard({ itemId, photo }: { itemId: string; photo: BoardPhot
           {(["a", "b"] as const).map((end) => (
             <Fieldset key={end} legend={end === "a" ? "One end" : "Other end"}>
               {(["x", "y"] as const).map((axis) => (
-                <p key={axis}>
+                <div key={axis}>
                   {axis === "x" ? "From the left, %" : "From the top, %"}
                   <PlaceField
                     id={`scale-${end}-${axis}`}
@@ -81,7 +81,7 @@ export function ScaleBoard({ itemId, photo }: { itemId: string; photo: BoardPhot
                     share={ends[end][axis]}
                     onShare={(share) => moveEnd(end, { ...ends[end], [axis]: share })}
                   />
-                </p>
+                </div>
               ))}
             </Fieldset>
           ))}
