@@ -2,7 +2,7 @@ import { mkdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { launchBrowser } from "../../tests/support/browser-launch.ts";
-import { deskScreens, publicScreens, type Screen } from "../../tests/support/every-page.ts";
+import { deskScreens, publicScreens, type Screen, unreachedRoutes } from "../../tests/support/every-page.ts";
 import { type Served, serveScenario } from "../../tests/support/serve-scenario.ts";
 
 /**
@@ -64,9 +64,10 @@ async function takeAll(browser: Browser, served: Served): Promise<number> {
   const deskPage = await desk.newPage();
   await signIn(deskPage, served);
   const openPage = await open.newPage();
-  const screens = [...(await publicScreens(openPage)), ...(await deskScreens(deskPage))].filter(
-    ({ name }) => wanted.length === 0 || wanted.some((word) => name.includes(word)),
-  );
+  const every = [...(await publicScreens(openPage)), ...(await deskScreens(deskPage))];
+  const unreached = unreachedRoutes(every);
+  if (unreached.length > 0) console.log(`  No link leads to a page of: ${unreached.join(", ")}`);
+  const screens = every.filter(({ name }) => wanted.length === 0 || wanted.some((word) => name.includes(word)));
   for (const screen of screens) {
     await picture(screen.role === null ? open : desk, screen);
     console.log(`  ${screen.name}`);

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { pageRoutes, routeOf } from "./routes.ts";
 
 /** A screen of the product: a short name for its pictures, its address, and whether one must be signed in. */
 export type Screen = { name: string; path: string; role: "owner" | null };
@@ -10,14 +11,19 @@ const fixedPublic: [string, string][] = [
   ["search-none", "/items?q=zebra%20teapot"],
   ["limits", "/limits"],
   ["methods", "/methods"],
+  ["amounts", "/amounts"],
+  // A blob of solder with a loading and an area: everything the calculator can show.
+  [
+    "amounts-worked",
+    "/amounts?from=shape&shape=sphere&diameter=2+to+3&densityFrom=alloy&rest=Sn&content=40+to+60&contentUnit=%25&loading=5&over=2808",
+  ],
+  ["amounts-wrong", "/amounts?from=weight&weight=350&content=140&contentUnit=%25&loading=0"],
   ["corrections", "/corrections"],
   ["log", "/log"],
   ["not-found", "/items/no-such-item"],
   ["sign-in", "/account/sign-in"],
   ["style", "/style"],
 ];
-/** Screens that may not be there yet; asked for, and left out where the product does not know them. */
-const perhapsPublic: [string, string][] = [["amounts", "/amounts"]];
 
 const fixedDesk: [string, string][] = [
   ["bench", "/bench"],
@@ -30,52 +36,75 @@ const fixedDesk: [string, string][] = [
   ["account", "/account"],
   ["people", "/account/people"],
 ];
-const perhapsDesk: [string, string][] = [["check-standards", "/review/check-standards"]];
 
-const hrefs = (page: Page, selector: string): Promise<string[]> =>
-  page
-    .locator(selector)
-    .evaluateAll((links) => [...new Set(links.map((link) => link.getAttribute("href") ?? ""))].filter(Boolean));
-
-const exists = async (page: Page, path: string): Promise<boolean> => {
-  const answer = await page.request.get(path);
-  return answer.status() < 400;
+/** How pictures of a route are called where its own segments do not say it best, and how many of its pages are taken. */
+const routeNames: Record<string, { name: string; most?: number }> = {
+  "/items/[slug]": { name: "item", most: 3 },
+  "/items/[slug]/revisions/[n]": { name: "revision" },
+  "/limits/[id]": { name: "limit" },
+  "/bench/items/[id]": { name: "bench-item", most: 2 },
+  "/bench/imports/[id]": { name: "bench-file" },
+  "/review/[id]": { name: "review-item" },
 };
+const nameOf = (route: string): string =>
+  routeNames[route]?.name ??
+  route
+    .split("/")
+    .filter((segment) => segment !== "" && !segment.startsWith("["))
+    .join("-");
+
+const desk = /^\/(bench|review|account)(\/|$)/;
 
 /**
- * Every public screen: the fixed ones, and of items, revisions and limits the first few that the pages themselves lead to.
+ * Every screen of one side: the fixed ones, and of every other page of the product the first that its own links lead to from there.
+ * What no link leads to is left out; `unreachedRoutes` names it.
  */
-export async function publicScreens(page: Page, most = 3): Promise<Screen[]> {
-  const list = [...fixedPublic];
-  for (const each of perhapsPublic) if (await exists(page, each[1])) list.push(each);
-  await page.goto("/items");
-  const items = (await hrefs(page, 'main a[href^="/items/"]')).filter((href) => /^\/items\/[^/?]+$/.test(href));
-  await page.goto("/limits");
-  const limits = (await hrefs(page, 'main a[href^="/limits/"]')).filter((href) => !href.includes("#"));
-  for (const path of items.slice(0, most)) list.push([`item-${path.split("/").at(-1)}`, path]);
-  const [first] = items;
-  if (first) list.push(["revision", `${first}/revisions/1`]);
-  for (const path of limits.slice(0, 1)) list.push(["limit", path]);
-  return list.map(([name, path]) => ({ name, path, role: null }));
+async function screensFrom(page: Page, fixed: [string, string][], role: Screen["role"]): Promise<Screen[]> {
+  const routes = pageRoutes().filter((route) => desk.test(route) === (role !== null));
+  const screens: Screen[] = fixed.map(([name, path]) => ({ name, path, role }));
+  const fixedRoutes = new Set(screens.map(({ path }) => routeOf(path, routes)));
+  // Whoever is signed in has no more to do there.
+  fixedRoutes.add("/account/sign-in");
+  // An address that does not exist belongs to the route of those that do.
+  if (role === null) fixedRoutes.delete("/items/[slug]");
+  const taken = new Map<string, number>();
+  const seen = new Set(screens.map(({ path }) => path));
+  for (let at = 0; at < screens.length; at++) {
+    const screen = screens[at];
+    if (screen === undefined) break;
+    await page.goto(screen.path, { waitUntil: "domcontentloaded" });
+    for (const href of await linksOf(page)) {
+      const route = routeOf(href, routes);
+      if (route === null || fixedRoutes.has(route) || seen.has(href)) continue;
+      const count = (taken.get(route) ?? 0) + 1;
+      const most = routeNames[route]?.most ?? 1;
+      if (count > most) continue;
+      taken.set(route, count);
+      seen.add(href);
+      const name = nameOf(route);
+      const ending = route === "/items/[slug]" ? `-${href.split("/").at(-1)}` : most > 1 ? `-${count}` : "";
+      screens.push({ name: `${name}${ending}`, path: href, role });
+    }
+  }
+  return screens;
 }
 
+/** Addresses within the product that a page leads to, without their fragments. */
+const linksOf = async (page: Page): Promise<string[]> => {
+  const hrefs = await page
+    .locator('a[href^="/"]')
+    .evaluateAll((links) => links.map((link) => link.getAttribute("href") ?? ""));
+  return [...new Set(hrefs.map((href) => href.split("#")[0] ?? ""))].filter(Boolean);
+};
+
+export const publicScreens = (page: Page): Promise<Screen[]> => screensFrom(page, fixedPublic, null);
+
 /** Every screen of bench, review and account, for somebody who may see them all. Needs a page that is signed in. */
-export async function deskScreens(page: Page, most = 2): Promise<Screen[]> {
-  const list = [...fixedDesk];
-  for (const each of perhapsDesk) if (await exists(page, each[1])) list.push(each);
-  await page.goto("/bench");
-  const items = (await hrefs(page, 'main a[href^="/bench/items/"]')).filter((href) => !href.endsWith("/new"));
-  const files = await hrefs(page, 'main a[href^="/bench/imports/"]');
-  await page.goto("/review");
-  const reviews = (await hrefs(page, 'main a[href^="/review/"]')).filter((href) => !href.endsWith("/check-standards"));
-  items.slice(0, most).forEach((path, at) => {
-    list.push([`bench-item-${at + 1}`, path]);
-  });
-  files.slice(0, 1).forEach((path) => {
-    list.push(["bench-file", path]);
-  });
-  reviews.slice(0, 1).forEach((path) => {
-    list.push(["review-item", path]);
-  });
-  return list.map(([name, path]) => ({ name, path, role: "owner" }));
-}
+export const deskScreens = (page: Page): Promise<Screen[]> => screensFrom(page, fixedDesk, "owner");
+
+/** Pages of the product of which no screen was found. */
+export const unreachedRoutes = (screens: readonly Screen[]): string[] => {
+  const routes = pageRoutes();
+  const reached = new Set(screens.map(({ path }) => routeOf(path, routes)));
+  return routes.filter((route) => !reached.has(route));
+};
