@@ -19,6 +19,7 @@ import { saveRegistry } from "../lib/store/publications.ts";
 import { listReadings, type StoredReading } from "../lib/store/readings.ts";
 import { problemSentence } from "../lib/wording/problems.ts";
 import { noTies } from "../lib/wording/review.ts";
+import { addOtherTestWorkflow } from "../lib/workflows/add-other-test.ts";
 import { addPhotoWorkflow } from "../lib/workflows/add-photo.ts";
 import { assignReadingsWorkflow } from "../lib/workflows/assign-readings.ts";
 import { claimItemWorkflow } from "../lib/workflows/claim-item.ts";
@@ -33,6 +34,7 @@ import { saveInstrumentWorkflow } from "../lib/workflows/save-instrument.ts";
 import { saveSessionWorkflow } from "../lib/workflows/save-session.ts";
 import { setReadingAsideWorkflow } from "../lib/workflows/set-reading-aside.ts";
 import { setTermsWorkflow } from "../lib/workflows/set-terms.ts";
+import { otherTests } from "../sample-data/other-tests.ts";
 import { scenario } from "../sample-data/scenario.ts";
 import type { PersonKey, ScenarioFile, ScenarioItem } from "../sample-data/scenario-types.ts";
 
@@ -209,6 +211,9 @@ async function loadItem(
         const spot = { how: "as-written" } as const;
         must(await assignReadingsWorkflow(tester, { readingIds, componentId: part.id, spot }), `assigning ${sample}`);
       }
+      for (const { slug, part: on, ...test } of otherTests)
+        if (slug === item.slug && on === component.name && specimen.label === item.specimens[0]?.label)
+          must(await addOtherTestWorkflow(tester, specimenId, { ...test, componentId: part.id }), `testing ${on}`);
     }
   }
   for (const { file, number, by, reason } of item.setAside) {
