@@ -6,8 +6,7 @@ import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
 import { plainDate, resultText } from "@/lib/wording/formats.ts";
 import { cardAlt, shareHeadline, shareWords, shortCautions } from "@/lib/wording/share.ts";
-import { inks, type Line, svgFile, svgLines } from "./svg-lines.ts";
-import { wrappedLines } from "./wrapped-lines.ts";
+import { inks, type Line, svgFile, svgLines, textBlock } from "./svg-lines.ts";
 
 const width = 480;
 const edge = 20;
@@ -20,8 +19,8 @@ const room = width - 2 * edge;
 export function cardSvg(snapshot: Snapshot, { baseUrl, newest }: { baseUrl: string; newest: number }): string {
   const permanent = absoluteUrl(baseUrl, paths.revision(snapshot.slug, snapshot.revision));
   const [lead] = resultsByWeight(snapshot);
-  const block = (text: string, size: number, most: number, more: Partial<Line> = {}): Line[] =>
-    wrappedLines(text, size, room, most).map((one) => ({ text: one, size, ...more }));
+  const block = (text: string, size: number, most: number, more: Omit<Line, "text" | "size"> = {}) =>
+    textBlock(text, { size, room, most, ...more });
   const lines: Line[] = [
     ...block(snapshot.registry.name, 12, 1, { ink: inks.soft }),
     ...block(snapshot.item.name, 20, 2, { serif: true, bold: true }),

@@ -4,8 +4,7 @@ import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
 import { shareWords, shortCautions } from "@/lib/wording/share.ts";
 import { qrPath } from "./qr-path.ts";
-import { type Line, svgFile, svgLines } from "./svg-lines.ts";
-import { wrappedLines } from "./wrapped-lines.ts";
+import { type Line, svgFile, svgLines, textBlock } from "./svg-lines.ts";
 
 /** Millimetres: three labels across and eight down an A4 page, inside margins that printers leave. */
 export const labelSize = { width: 64, height: 34 } as const;
@@ -26,9 +25,9 @@ export function labelSvg(snapshot: Snapshot, baseUrl: string): string {
 /** The inside of a label, for the sheet. */
 export function labelBody(snapshot: Snapshot, baseUrl: string): { body: string; title: string } {
   const address = absoluteUrl(baseUrl, paths.item(snapshot.slug));
-  const { size, path } = qrPath(address);
-  const block = (text: string, fontSize: number, most: number, more: Partial<Line> = {}): Line[] =>
-    wrappedLines(text, fontSize, room, most).map((one) => ({ text: one, size: fontSize, ...more }));
+  const symbolPath = qrPath(address);
+  const block = (text: string, size: number, most: number, more: Omit<Line, "text" | "size"> = {}) =>
+    textBlock(text, { size, room, most, ...more });
   const { body } = svgLines(
     [
       ...block(snapshot.item.name, 3.2, 2, { serif: true, bold: true }),
@@ -41,8 +40,8 @@ export function labelBody(snapshot: Snapshot, baseUrl: string): { body: string; 
     ],
     { x: textAt, y: edge - 0.5 },
   );
-  const scale = code / size;
-  const symbol = `<g transform="translate(${edge} ${(labelSize.height - code) / 2}) scale(${scale})" shape-rendering="crispEdges"><rect width="${size}" height="${size}" fill="#ffffff"/><path d="${path}" fill="#000000"/></g>`;
+  const scale = code / symbolPath.size;
+  const symbol = `<g transform="translate(${edge} ${(labelSize.height - code) / 2}) scale(${scale})" shape-rendering="crispEdges"><rect width="${symbolPath.size}" height="${symbolPath.size}" fill="#ffffff"/><path d="${symbolPath.path}" fill="#000000"/></g>`;
   return {
     title: `${shareWords.scan}: ${snapshot.item.name}, ${address}`,
     body: `<rect width="${labelSize.width}" height="${labelSize.height}" fill="#ffffff"/>${symbol}${body}`,

@@ -1,4 +1,5 @@
 import { xmlText } from "@/lib/exports/xml-text.ts";
+import { wrappedLines } from "./wrapped-lines.ts";
 
 /** Ink of what is printed or shown elsewhere: it stands on white always. */
 export const inks = { ink: "#1c2025", soft: "#4f5657", accent: "#5b2d86" } as const;
@@ -14,6 +15,13 @@ export type Line = {
 };
 
 const faces = { sans: "Segoe UI, Helvetica, Arial, sans-serif", serif: "Georgia, Times New Roman, serif" } as const;
+
+/** A text as lines no wider than `room`, at most `most` of them; room above it is kept once. */
+export const textBlock = (
+  text: string,
+  { size, room, most, before = 0, ...more }: Omit<Line, "text"> & { room: number; most: number },
+): Line[] =>
+  wrappedLines(text, size, room, most).map((one, i) => ({ ...more, text: one, size, before: i === 0 ? before : 0 }));
 
 /** Lines set one under the other from a corner; `height` is where the last one ends. */
 export function svgLines(lines: readonly Line[], { x, y }: { x: number; y: number }): { height: number; body: string } {

@@ -10,10 +10,17 @@ import { changedInputs, checkRevision } from "../../lib/publication/check-revisi
 import { readSnapshot } from "../../lib/publication/read-snapshot.ts";
 import { recomputeSnapshot } from "../../lib/publication/recompute.ts";
 import type { Snapshot } from "../../lib/publication/snapshot.ts";
-import { elementTitle } from "../../lib/wording/elements.ts";
 import { resultText } from "../../lib/wording/formats.ts";
 import { problemSentence } from "../../lib/wording/problems.ts";
-import { differenceText, figuresText, recomputeWords, remadeText, reportLines } from "../../lib/wording/recompute.ts";
+import {
+  differenceText,
+  figuresText,
+  recomputedTitle,
+  recomputeWords,
+  remadeText,
+  reportLines,
+  severalObjects,
+} from "../../lib/wording/recompute.ts";
 import { headName } from "./exported-paths.ts";
 import { ask, logAnswerSchema, registryAddress } from "./fetched-log.ts";
 import { why } from "./registry-place.ts";
@@ -54,7 +61,7 @@ export async function run(args: string[]): Promise<number> {
   });
   process.stdout.write(`${snapshot.item.name}, revision ${revision}\n`);
   for (const result of results) {
-    const name = `${result.part}: ${elementTitle(result.published.element)}`;
+    const name = recomputedTitle(result, severalObjects(results));
     process.stdout.write(
       `  ${name}: published ${resultText(result.published)}, made again ${remadeText(result)}; ${figuresText(result)}\n`,
     );

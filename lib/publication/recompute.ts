@@ -28,7 +28,8 @@ export type RecomputedResult = {
 /**
  * Every result of a snapshot made anew by the same method from the readings in it, each published figure held beside the
  * new one: value, uncertainty, interval, the printed digits, every spot, budget line, flag and note, and each verdict with its
- * probability. Nothing but the snapshot is asked.
+ * probability. Nothing but the snapshot is asked. Whether the instrument was fit, and how deep it sees, are taken as published:
+ * they are not made from these readings.
  *
  * Texts, codes and printed digits must be the same. Numbers may differ by `lastBits` of themselves: ECMAScript leaves the
  * last bit of exp and log to the engine.
@@ -74,7 +75,16 @@ function compared(published: SnapshotResult, made: Made, ofPart: readonly Reconc
   const { recomputed, whole, inputsText, trouble } = made;
   if (recomputed === null) return { recomputed, whole, inputsText, figures: trouble.length, differences: trouble };
   const tally: Tally = { figures: 0, differences: [] };
-  const { readings: _, decisions, depth: __, inputs: ___, inputsDigest: ____, flags, ...figures } = published;
+  const {
+    readings: _,
+    depth: __,
+    fitness: ___,
+    inputs: ____,
+    inputsDigest: _____,
+    decisions,
+    flags,
+    ...figures
+  } = published;
   compare(figures, recomputed, "", tally);
   if (whole) compare(flags, recomputed.flags, "flags", tally);
   for (const decision of decisions) {

@@ -144,11 +144,12 @@ function shotOf(
 const contributionsOfBudget = (result: SnapshotResult): SnapshotInputs["contributions"] =>
   result.budget
     .filter((line) => line.code !== "scatter-and-counting")
-    .map(({ code, u, nu, type, source }) => ({
+    .map(({ code, u, nu, type, source, shared }) => ({
       code,
       // Relative, so that the value with the readings set aside is widened as it was.
       ...(result.value ? { relative: u / Math.abs(result.value) } : { absolute: u }),
       ...(nu === null ? {} : { nu }),
       type,
       source,
+      ...(shared === undefined ? {} : { shared }),
     }));

@@ -1,6 +1,7 @@
 import type { RevisionCheck } from "../publication/check-revision.ts";
 import type { FigureDifference, RecomputedResult } from "../publication/recompute.ts";
 import type { SnapshotResult } from "../publication/snapshot.ts";
+import { elementTitle } from "./elements.ts";
 import { counted, resultText } from "./formats.ts";
 import { readable } from "./labels.ts";
 import { logFaultSentence } from "./log-faults.ts";
@@ -31,6 +32,7 @@ export const recomputeWords = {
   unreadable: (path: string) => `${path} could not be read.`,
   noAnswer: "the registry did not answer. Are you connected?",
   caption: "Each result, as published and as your browser makes it",
+  tableCaption: "Results made again",
   columns: { what: "Part and element", published: "Published", recomputed: "Made again", figures: "Figures compared" },
   agrees: "agrees",
   differs: "differs",
@@ -39,6 +41,14 @@ export const recomputeWords = {
 } as const;
 
 export const reproduceCommand = (address: string): string => `npm run assay -- reproduce ${address}`;
+
+/** "glaze, inside: Lead (Pb)", the object named where there are several. */
+export const recomputedTitle = ({ specimen, part, published }: RecomputedResult, several: boolean): string =>
+  `${several ? `${specimen}, ` : ""}${part}: ${elementTitle(published.element)}`;
+
+/** Whether a report is about more than one object. */
+export const severalObjects = (results: readonly RecomputedResult[]): boolean =>
+  new Set(results.map((one) => one.specimen)).size > 1;
 
 /** The result made anew, in the line in which pages print it. */
 export const remadeText = ({ recomputed }: RecomputedResult): string =>
@@ -90,6 +100,14 @@ export function reportLines(
           line(
             "not-checked",
             `${counted(partly, "result")} of this revision came out before inputs were kept with it: budget sizes were taken as published, and flags were not compared.`,
+          ),
+        ]
+      : []),
+    ...(results.some((one) => one.published.fitness !== undefined)
+      ? [
+          line(
+            "not-checked",
+            "Whether the instrument was fit is taken as published: it follows from its check readings, not from these.",
           ),
         ]
       : []),

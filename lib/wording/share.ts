@@ -25,8 +25,8 @@ export const shareWords = {
   method: "How it was worked out",
   columns: { what: "Part and element", result: "Result", verdict: "Against the limit" },
   noLimit: "no limit to compare",
-  made: (model: string, version: string) =>
-    `The leading result: ${model}, method version ${version}; the range is right about 19 times out of 20.`,
+  made: (method: string) =>
+    `The leading result is made by ${method}; a range stated here is right about 19 times out of 20.`,
   by: (on: string, testers: string, instruments: string) =>
     `Tested on ${on}${testers ? ` by ${testers}` : ""}${instruments ? ` with ${instruments}` : ""}.`,
   review: (text: string) => `Review: ${text}${text.endsWith(".") ? "" : "."}`,
@@ -62,8 +62,10 @@ export const cardAlt = (snapshot: Snapshot): string =>
 export type ReportRow = { key: string; what: string; result: string; verdict: string };
 
 /** Characters that a column of the report's table holds in a line of print, on the low side. */
-const columns = { what: 30, result: 24, verdict: 44 } as const;
+const columns = { what: 22, result: 13, verdict: 76 } as const;
+/** Lines of print that the table may take, the room between rows counted as a part of one. */
 const mostLines = 24;
+const rowGap = 0.4;
 
 /** The results that have room on one page, weightiest first, and how many more there are. */
 export function reportRows(placed: readonly PlacedResult[]): { rows: ReportRow[]; more: number } {
@@ -84,7 +86,7 @@ export function reportRows(placed: readonly PlacedResult[]): { rows: ReportRow[]
   );
   let room = mostLines;
   const fits = lines.findIndex((n) => {
-    room -= n;
+    room -= n + rowGap;
     return room < 0;
   });
   const kept = fits < 0 ? all.length : fits;

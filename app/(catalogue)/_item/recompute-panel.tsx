@@ -3,18 +3,20 @@
 import { useState } from "react";
 import { Button } from "@/app/_components/button.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
+import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { useScripted } from "@/app/_components/use-scripted.ts";
 import type { RecomputedResult } from "@/lib/publication/recompute.ts";
-import { elementTitle } from "@/lib/wording/elements.ts";
 import { resultText } from "@/lib/wording/formats.ts";
 import {
   type CheckLine,
   differenceText,
   figuresText,
   type RecomputeReport,
+  recomputedTitle,
   remadeText,
   reportLines,
   reproduceCommand,
+  severalObjects,
   recomputeWords as words,
 } from "@/lib/wording/recompute.ts";
 import styles from "./recompute-panel.module.css";
@@ -64,6 +66,7 @@ export function RecomputePanel({ slug, revision, address }: { slug: string; revi
 }
 
 function Report({ report }: { report: RecomputeReport }) {
+  const several = severalObjects(report.results);
   return (
     <>
       <ul className={styles.lines}>
@@ -72,17 +75,19 @@ function Report({ report }: { report: RecomputeReport }) {
         ))}
       </ul>
       {report.results.length > 0 ? (
-        <DataTable
-          caption={words.caption}
-          rows={report.results.map((result, index) => ({ result, index }))}
-          rowKey={({ index }) => String(index)}
-          columns={[
-            { key: "what", head: words.columns.what, cell: ({ result }) => whatOf(result) },
-            { key: "published", head: words.columns.published, cell: ({ result }) => resultText(result.published) },
-            { key: "recomputed", head: words.columns.recomputed, cell: ({ result }) => remadeText(result) },
-            { key: "figures", head: words.columns.figures, cell: ({ result }) => <Figures result={result} /> },
-          ]}
-        />
+        <Disclosure summary={words.caption} open={report.results.some((one) => one.differences.length > 0)}>
+          <DataTable
+            caption={words.tableCaption}
+            rows={report.results.map((result, index) => ({ result, index }))}
+            rowKey={({ index }) => String(index)}
+            columns={[
+              { key: "what", head: words.columns.what, cell: ({ result }) => recomputedTitle(result, several) },
+              { key: "published", head: words.columns.published, cell: ({ result }) => resultText(result.published) },
+              { key: "recomputed", head: words.columns.recomputed, cell: ({ result }) => remadeText(result) },
+              { key: "figures", head: words.columns.figures, cell: ({ result }) => <Figures result={result} /> },
+            ]}
+          />
+        </Disclosure>
       ) : null}
     </>
   );
@@ -100,8 +105,6 @@ const Line = ({ verdict, text }: CheckLine) => (
     </span>
   </li>
 );
-
-const whatOf = ({ part, published }: RecomputedResult): string => `${part}: ${elementTitle(published.element)}`;
 
 function Figures({ result }: { result: RecomputedResult }) {
   const [first] = result.differences;

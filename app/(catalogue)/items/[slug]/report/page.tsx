@@ -78,7 +78,7 @@ function Made({ snapshot }: { snapshot: Snapshot }) {
   if (!lead) return null;
   return (
     <p className={styles.made}>
-      <strong>{shareWords.method}.</strong> {shareWords.made(methodName(lead.result), lead.result.method.version)}{" "}
+      <strong>{shareWords.method}.</strong> {shareWords.made(methodName(lead.result))}{" "}
       {shareWords.by(
         plainDate(snapshot.testedOn),
         listed(snapshot.testers.map((tester) => tester.name)),
