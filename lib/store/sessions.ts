@@ -92,6 +92,12 @@ export async function deleteSession(tx: Db, id: string): Promise<void> {
   await tx.session.delete({ where: { id } });
 }
 
+/** The sessions that readings of one file belong to. */
+export async function sessionIdsOfBatch(db: Db, batchId: string): Promise<string[]> {
+  const rows = await db.reading.groupBy({ by: ["sessionId"], where: { batchId, sessionId: { not: null } } });
+  return rows.flatMap((r) => r.sessionId ?? []);
+}
+
 const sittingsOf = async (db: Db): Promise<Sitting[]> =>
   db.session.findMany({
     select: { id: true, instrumentId: true, startedAt: true, endedAt: true, clockShiftMinutes: true },

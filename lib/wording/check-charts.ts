@@ -32,10 +32,11 @@ export function checkFigure(
   const saysOf = (id: string): string[] => (chart.status === "ok" ? signalsAt(chart, id) : []);
   const averages = new Map(chart.status === "ok" ? chart.points.map((p) => [p.id, p.ewma]) : []);
   const ordered = [...named].sort((a, b) => Date.parse(a.takenAt) - Date.parse(b.takenAt));
+  const failed = new Set(named.filter((p) => p.within === false).map((p) => p.id));
   const subject = `${about.standard}: ${aboutElement(about.element, about.mode)}`;
   return {
     title: `${subject}. ${headline(ordered, chart, saysOf)}`,
-    note: "Each point is what was read over what is certified. The dashed lines stand three standard deviations from the middle, from how much these readings differ one after the other; a ringed square is where a chart or a rule speaks up.",
+    note: "Each point is what was read over what is certified. The dashed lines stand three standard deviations from the middle, from how much these readings differ one after the other; a ringed square is where a check failed, or a chart or a rule speaks up.",
     input:
       chart.status === "ok"
         ? {
@@ -45,8 +46,8 @@ export function checkFigure(
               id,
               label: takenAt.slice(0, 10),
               value: recovery,
-              signal: saysOf(id).length > 0,
-              words: `${dayAndClock(takenAt)}: ${significant(recovery, 3)} of the certified value${saysOf(id).length > 0 ? `; ${listed(saysOf(id))}` : ""}`,
+              signal: saysOf(id).length > 0 || failed.has(id),
+              words: `${dayAndClock(takenAt)}: ${significant(recovery, 3)} of the certified value${failed.has(id) ? ", outside 20 %" : ""}${saysOf(id).length > 0 ? `; ${listed(saysOf(id))}` : ""}`,
             })),
           }
         : null,
@@ -72,5 +73,5 @@ function headline(points: readonly CheckPoint[], chart: CheckChart, saysOf: (id:
   const band = failed === 0 ? "All within 20 %" : `${counted(failed, "check")} of ${points.length} failed`;
   if (chart.status !== "ok") return `${band}; too few or too like for a chart.`;
   const speaking = chart.points.filter((p) => saysOf(p.id).length > 0).length;
-  return `${band}; ${speaking === 0 ? "nothing stands out" : `the charts speak up at ${counted(speaking, "point")}`}.`;
+  return `${band}; ${speaking === 0 ? "the charts see no shift" : `the charts speak up at ${counted(speaking, "point")}`}.`;
 }

@@ -20,9 +20,10 @@ export const fitnessSentence: Record<Fitness, (about: string) => string> = {
 export const fitnessWord: Record<Fitness, string> = {
   fit: "fit",
   "fit-with-correction": "fit, with a correction",
-  "not-fit": "not fit",
+  "not-fit": "not fit: a check failed",
   "not-shown": "not shown",
 };
+const dayWord: Record<Fitness, string> = { ...fitnessWord, "not-fit": "not fit" };
 
 /** "lead, in the mode “glass and glaze”". */
 export const aboutElement = (element: string, mode: string | null): string =>
@@ -90,10 +91,8 @@ export function uncountedSentence(
 export function recoveriesText(recoveries: readonly (number | null)[]): string {
   const read = recoveries.filter((r) => r !== null);
   const missed = recoveries.length - read.length;
-  const range =
-    read.length === 0
-      ? ""
-      : `${significant(Math.min(...read), 3)}${read.length > 1 ? ` to ${significant(Math.max(...read), 3)}` : ""} of the certified value`;
+  const [low, high] = [Math.min(...read), Math.max(...read)].map((r) => significant(r, 3));
+  const range = read.length === 0 ? "" : `${low}${low === high ? "" : ` to ${high}`} of the certified value`;
   return [range, missed > 0 ? `${counted(missed, "time", "times")} not detected` : ""].filter(Boolean).join("; ");
 }
 
@@ -155,17 +154,41 @@ export function correctionText(verdict: {
   return verdict.asked ? "not made: the difference is within its uncertainty" : "not called for";
 }
 
-/** A day in one line, from what every element and mode showed: "fit for lead, cadmium; not fit for chromium". */
-export function dayStates(elements: readonly { element: string; state: Fitness }[]): string {
+/** A day in one line, from what every element and mode showed: "fit: lead and tin (Metall); not fit: cadmium (Kunststoff)". */
+export function dayStates(elements: readonly { element: string; mode: string | null; state: Fitness }[]): string {
   if (elements.length === 0) return "not shown: no check standard was read";
   const order: Fitness[] = ["not-fit", "fit-with-correction", "fit", "not-shown"];
+  const modes = [...new Set(elements.map((e) => e.mode))];
+  const namesIn = (state: Fitness, mode: string | null): string => {
+    const names = elements.filter((e) => e.state === state && e.mode === mode).map((e) => elementName(e.element));
+    if (names.length === 0) return "";
+    return `${listed(names)}${modes.length > 1 ? ` (${mode ?? "no mode named"})` : ""}`;
+  };
   return order
     .flatMap((state) => {
-      const names = [...new Set(elements.filter((e) => e.state === state).map((e) => elementName(e.element)))];
-      return names.length > 0 ? [`${fitnessWord[state]}: ${listed(names)}`] : [];
+      const names = modes.map((mode) => namesIn(state, mode)).filter(Boolean);
+      return names.length > 0 ? [`${dayWord[state]}: ${names.join(", ")}`] : [];
     })
     .join("; ");
 }
+
+/** Stretches in doubt as sentences, elements of one mode and stretch together. */
+export function doubtLines(
+  elements: readonly { element: string; mode: string | null; inDoubt: readonly Stretch[] }[],
+): string[] {
+  const lines = new Map<string, { names: string[]; mode: string | null; span: Stretch }>();
+  for (const { element, mode, inDoubt } of elements)
+    for (const span of inDoubt) {
+      const key = JSON.stringify([mode, span.after, span.before]);
+      const line = lines.get(key) ?? { names: [], mode, span };
+      lines.set(key, { ...line, names: [...new Set([...line.names, elementName(element)])] });
+    }
+  return [...lines.values()].map(
+    ({ names, mode, span }) =>
+      `A check failed for ${listed(names)}${mode === null ? "" : `, in the mode “${mode}”`}: readings are in doubt ${doubtStretch(span)}.`,
+  );
+}
+type Stretch = { after: string | null; before: string | null };
 
 /** Whether a standard can be used today: "in use", "ran out on 30 June 2026", "out of use". */
 export function standardStanding(

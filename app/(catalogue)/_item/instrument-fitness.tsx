@@ -6,11 +6,10 @@ import type { SnapshotSession } from "@/lib/publication/snapshot.ts";
 import { elementName } from "@/lib/wording/elements.ts";
 import { amountText } from "@/lib/wording/formats.ts";
 import {
-  aboutElement,
   checkRows,
   correctionOnPage,
   dayStates,
-  doubtStretch,
+  doubtLines,
   doubtWords,
   fitnessWord,
   recoveriesText,
@@ -35,7 +34,7 @@ export function InstrumentFitness({ sessions }: { sessions: readonly SnapshotSes
             {session.instrument.name}, {sittingTime(session)}
           </h3>
           <p>
-            <strong>{dayStates(session.fitness)}.</strong>
+            <strong>{sentenceCase(dayStates(session.fitness))}.</strong>
           </p>
           <Doubt session={session} />
           <Facts
@@ -54,20 +53,22 @@ export function InstrumentFitness({ sessions }: { sessions: readonly SnapshotSes
   );
 }
 
+const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 function Doubt({ session }: { session: SnapshotSession }) {
-  const doubted = session.fitness.flatMap((e) => e.inDoubt.map((span) => ({ e, span })));
-  if (doubted.length === 0) return null;
+  const lines = doubtLines(session.fitness);
+  if (lines.length === 0) return null;
   return (
-    <Warning>
-      <ul>
-        {doubted.map(({ e, span }) => (
-          <li key={`${e.element} ${e.mode} ${span.after}`}>
-            A check for {aboutElement(e.element, e.mode)} failed: readings are in doubt {doubtStretch(span)}.
-          </li>
-        ))}
-      </ul>
+    <>
+      <Warning>
+        <ul>
+          {lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </Warning>
       <p>{session.inDoubtReason === null ? doubtWords.leftOutOnPage : doubtWords.usedAnyway(session.inDoubtReason)}</p>
-    </Warning>
+    </>
   );
 }
 
@@ -121,7 +122,7 @@ function Standards({ session }: { session: SnapshotSession }) {
             { key: "standard", head: "Check standard", cell: (row) => row.standard },
             { key: "read", head: "Read", numeric: true, cell: (row) => row.read },
             { key: "recovery", head: "Over certified", numeric: true, cell: (row) => row.recovery },
-            { key: "judged", head: "Within 20 %", cell: (row) => row.judged },
+            { key: "judged", head: "Within 20 %", cell: (row) => row.judged },
             { key: "session", head: "Session", cell: (row) => row.session },
           ]}
         />

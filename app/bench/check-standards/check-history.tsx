@@ -25,7 +25,7 @@ export function CheckHistory({
         { key: "when", head: "When", nowrap: true, cell: (row) => row.when },
         { key: "recovery", head: "Read over certified", numeric: true, cell: (row) => row.recovery },
         { key: "average", head: "Moving average", numeric: true, cell: (row) => row.average },
-        { key: "judged", head: "Within 20 %", cell: (row) => row.judged },
+        { key: "judged", head: "Within 20 %", cell: (row) => row.judged },
         { key: "says", head: "The charts say", roomy: true, cell: (row) => row.says },
       ]}
     />

@@ -11,6 +11,7 @@ import { database } from "@/lib/store/database.ts";
 import { type AsideRow, asideRows, type Batch, publicationsOnBatch } from "@/lib/store/imports.ts";
 import { countReadings, sampleGroups } from "@/lib/store/readings.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
+import { ImportSessions } from "../../sessions/import-sessions.tsx";
 import { mendRow, redoImport, undoImport } from "./actions.ts";
 
 /** A file that was loaded: where every row went, what was set aside and how to mend it, and what to do next. */
@@ -53,6 +54,7 @@ export async function LoadedImport({ batch, table }: { batch: Batch; table: Tabl
           {open.length > 100 ? <p>And {open.length - 100} more in the download.</p> : null}
         </Entry>
       ) : null}
+      {batch.state === "imported" ? <ImportSessions batchId={batch.id} /> : null}
       <Entry
         title="Samples"
         id="samples"

@@ -5,7 +5,7 @@ import { Warning } from "@/app/_components/warning.tsx";
 import { doubtedElements } from "@/lib/consistency/session-fitness.ts";
 import type { StoredReading } from "@/lib/store/readings.ts";
 import { type CheckedSession, standardReading } from "@/lib/store/sessions.ts";
-import { aboutElement, doubtStretch, doubtWords } from "@/lib/wording/sessions.ts";
+import { doubtLines, doubtWords } from "@/lib/wording/sessions.ts";
 import { allowDoubtful } from "../actions.ts";
 
 /** The stretches about a failed check, and what becomes of the readings in them. Nothing where every check was good. */
@@ -23,13 +23,9 @@ export function SessionDoubt({ checked, readings }: { checked: CheckedSession; r
     <Entry title="A check failed" id="doubt">
       <Warning>
         <ul>
-          {doubted.flatMap((e) =>
-            e.inDoubt.map((span) => (
-              <li key={`${e.element} ${e.mode} ${span.after}`}>
-                {aboutElement(e.element, e.mode)}: in doubt {doubtStretch(span)}.
-              </li>
-            )),
-          )}
+          {doubtLines(doubted).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
         </ul>
       </Warning>
       <p>
