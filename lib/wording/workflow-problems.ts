@@ -10,7 +10,7 @@ export const workflowProblems: ProblemWords = {
   "made-on-unreadable": (p) =>
     `${quoted(p.found)} is no date of making. Write a year, a month or a day: 2010, 2010-05 or 2010-05-31. Leave it empty where nobody knows.`,
   "made-after-got": (p) =>
-    `It cannot have been made later (${p.found}) than it was got (${p.allowed}). One of the two is wrong.`,
+    `It cannot have been made later (${p.found ?? "?"}) than it was got (${p.allowed ?? "?"}). One of the two is wrong.`,
   "unknown-part": (p) => `There is no part ${quoted(p.found)} in this item. Reload the page and choose again.`,
   "stands-in-publication": (p) =>
     `It stands in revision ${p.found ?? "1"} of the published page, so it stays. What was wrong with it is said by a correction.`,
