@@ -12,7 +12,7 @@ import { prepare, root } from "./prepare.mjs";
 
 const folders = ["tests/statistics", "tests/published", "tests/properties"];
 // Tests of the rooms downstream reach the statistics too, but take most of the time and are no check of a formula.
-const leftOut = /properties\/(reconcile|limits|rows-conserved)/;
+const leftOut = /properties\/(reconcile|limits|rows-conserved|publication)/;
 const room = "lib/statistics";
 
 if (isMainThread) await main();
