@@ -1,8 +1,8 @@
 /** The board's own rules, apart from the screen. Places are shares of the photo's width and height, from the top left. */
 export type Place = { x: number; y: number };
 
-const fine = 0.0025;
-const coarse = 0.025;
+const fine = 0.002;
+const coarse = 0.02;
 const steps: Record<string, Place> = {
   ArrowLeft: { x: -1, y: 0 },
   ArrowRight: { x: 1, y: 0 },

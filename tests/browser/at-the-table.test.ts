@@ -131,7 +131,7 @@ it("a sheet that was only begun is there again after the tab was closed", async 
   await page.close();
   const again = await context.newPage();
   await again.goto("/bench/table");
-  await again.getByText("Half a sheet").waitFor();
+  await again.getByRole("heading", { name: "Half a sheet", level: 3 }).waitFor();
   await again.getByRole("button", { name: "Go on with it" }).click();
   expect(await again.getByLabel("Name", { exact: true }).inputValue()).toBe("Half a sheet");
   await context.close();

@@ -156,8 +156,8 @@ describe("spots on a photo", () => {
     const end = page.getByRole("button", { name: /^One end of the known length/ });
     await end.focus();
     await page.keyboard.press("Shift+ArrowLeft");
-    expect(await end.getAttribute("aria-label")).toContain("22.5 % from the left, 90.0 % from the top");
-    await page.getByLabel("Other end from the left, in %").fill("72,5");
+    expect(await end.getAttribute("aria-label")).toContain("23.0 % from the left, 90.0 % from the top");
+    await page.getByLabel("Other end from the left, in %").fill("73");
     await page.keyboard.press("Enter");
     await page.getByLabel("Length between the ends").fill("200");
     await page.getByRole("button", { name: "Save the known length" }).press("Enter");
@@ -179,9 +179,9 @@ describe("spots on a photo", () => {
     }
     const places = () =>
       spots.getByRole("textbox").evaluateAll((boxes) => boxes.map((b) => (b as HTMLInputElement).value));
-    await expect.poll(places).toEqual(["40.0", "50.3", "50.0", "40.3"]);
+    await expect.poll(places).toEqual(["42.0", "50.2", "50.0", "42.2"]);
     await page.reload();
-    await expect.poll(places).toEqual(["40.0", "50.3", "50.0", "40.3"]);
+    await expect.poll(places).toEqual(["42.0", "50.2", "50.0", "42.2"]);
     expect(await axeInBoth(page)).toEqual([]);
     await keepPicture(page, "spots-1280");
 

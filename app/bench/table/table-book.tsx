@@ -12,6 +12,7 @@ import { newSheet, type TableSheet } from "../_offline/sheet.ts";
 import { dropSheet, keepSheet } from "../_offline/sheet-store.ts";
 import { useOutbox } from "../_offline/use-outbox.ts";
 import { SheetForm } from "./sheet-form.tsx";
+import styles from "./table-book.module.css";
 
 /** Milliseconds of quiet after which what was typed is kept. */
 const quiet = 200;
@@ -114,17 +115,13 @@ export function TableBook({
           </Actions>
         ) : null}
         {sheets?.length === 0 ? <p>No sheet is on this phone.</p> : null}
-        <ul>
+        <ul className={styles.sheets}>
           {sheets?.map((sheet) => (
             <li key={sheet.id} className="flow">
-              <p>
-                <strong>{tableWords.heading(sheet.item.name)}</strong>
-                <br />
-                {tableWords.states[sheet.state]}
-                <br />
-                <span className="small soft">
-                  {tableWords.contents(sheet.photos.length, sheet.spots.length, filledReadings(sheet.readings).length)}
-                </span>
+              <h3>{tableWords.heading(sheet.item.name)}</h3>
+              <p>{tableWords.states[sheet.state]}</p>
+              <p className="small soft">
+                {tableWords.contents(sheet.photos.length, sheet.spots.length, filledReadings(sheet.readings).length)}
               </p>
               {sheet.problems.length > 0 ? <p role="alert">{sheet.problems.join(" ")}</p> : null}
               <Actions>
