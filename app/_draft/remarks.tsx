@@ -47,7 +47,7 @@ export function Remarks({
         <ActionForm
           action={commentItem.bind(null, itemId, null)}
           submit="Make this remark"
-          submitKind={about === undefined ? "secondary" : "primary"}
+          submitKind="secondary"
         >
           <SelectField
             name="about"
@@ -100,7 +100,7 @@ function Thread({
             </ActionForm>
           </Disclosure>
           {maySettle ? (
-            <ActionForm action={settleComment.bind(null, remark.id)} submit="Settled" submitKind="quiet" compact />
+            <ActionForm action={settleComment.bind(null, remark.id)} submit="Call it settled" submitKind="quiet" compact />
           ) : null}
         </div>
       )}

@@ -20,6 +20,31 @@ export async function recordAct(tx: Db, act: Act): Promise<void> {
   });
 }
 
+/**
+ * The same for something done to many readings: one entry for each item they are on (one without an item where they are on none), with how
+ * many of them. Called before they move, and after as well where they move to another item.
+ */
+export async function recordReadingsAct(
+  tx: Db,
+  act: Pick<Act, "at" | "actor" | "action" | "detail">,
+  readingIds: readonly string[],
+): Promise<void> {
+  const [first] = readingIds;
+  if (first === undefined) return;
+  const touched = await tx.$queryRaw<{ itemId: string | null; n: number | bigint }[]>`
+    SELECT s.itemId AS itemId, count(*) AS n FROM json_each(${JSON.stringify(readingIds)}) ids
+    JOIN "Reading" r ON r.id = ids.value LEFT JOIN "Component" c ON c.id = r.componentId LEFT JOIN "Specimen" s ON s.id = c.specimenId
+    GROUP BY s.itemId ORDER BY s.itemId`;
+  for (const { itemId, n } of touched)
+    await recordAct(tx, {
+      ...act,
+      record: "reading",
+      recordId: first,
+      itemId,
+      detail: { readings: Number(n), ...act.detail },
+    });
+}
+
 export type RecordedAct = Required<Omit<Act, "actor">> & { id: number; actorName: string };
 
 /** What was done to an item and all that belongs to it, the newest first. */

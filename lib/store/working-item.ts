@@ -8,7 +8,7 @@ import { type Instrument, listInstruments } from "./instruments.ts";
 import { findItem, type ItemTree } from "./items.ts";
 import { testsOfItem } from "./other-tests.ts";
 import { readingsOfComponents, type StoredReading } from "./readings.ts";
-import { keptApart } from "./retests.ts";
+import { isBlindTo, keptApart } from "./retests.ts";
 
 /** An item with everything that is on the bench for it, and the same in the shape that `assessItem` takes. */
 export type WorkingRecord = {
@@ -43,7 +43,8 @@ export async function workingItem(
     db,
     readings.flatMap((r) => r.sessionId ?? []),
   );
-  const otherTests = await testsOfItem(db, itemId);
+  // A laboratory's value would tell a blind re-tester as much as a shot.
+  const otherTests = viewerId !== null && (await isBlindTo(db, viewerId, itemId)) ? [] : await testsOfItem(db, itemId);
   const assess = {
     item: itemWords(item),
     specimens: item.specimens.map(({ components: parts, itemId: _, ...specimen }) => ({

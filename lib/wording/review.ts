@@ -2,6 +2,7 @@ import type { Repeats } from "../consistency/repeats.ts";
 import type { ApprovalGate } from "../publication/approval.ts";
 import type { Plan } from "../reconcile/what-next.ts";
 import { amountText, chancesText, counted, listed } from "./formats.ts";
+import { planName } from "./plans.ts";
 
 /** The review desk's own words. */
 export const reviewPage = {
@@ -99,14 +100,8 @@ export const interestsQuestion = {
 
 /** "3 more spots: U about 21 mg/kg; decided in about 83 chances in 100". */
 export function planText(plan: Plan, unit: string): string {
-  const what: Record<Plan["kind"], string> = {
-    "more-spots": counted(plan.amount, "more spot"),
-    "longer-counts": `counts ${plan.amount} times as long`,
-    "closer-standard": "a check standard nearer the value",
-    laboratory: "a laboratory",
-  };
   const chance = plan.chance === null ? "" : `; it would then be clear of the limit in ${chancesText(plan.chance)}`;
-  return `${what[plan.kind]}: an expanded uncertainty of about ${amountText(plan.expectedU, unit)}${chance}`;
+  return `${planName(plan)}: an expanded uncertainty of about ${amountText(plan.expectedU, unit)}${chance}`;
 }
 
 /** What a remark is about, where the page has no better name for it any more. */
@@ -117,14 +112,33 @@ const actWords: Record<string, string> = {
   "edit-item": "changed its words",
   "add-specimen": "added an object",
   "add-component": "added a part",
+  "edit-specimen": "changed what is said of an object",
   "edit-component": "changed a part",
+  "move-part": "changed the order of objects or parts",
   "remove-component": "took a part away",
+  "remove-specimen": "took an object away",
+  "put-back": "put back what was taken away",
   "add-photo": "added a photo",
+  "describe-photo": "changed what a photo shows",
+  "move-photo": "changed the order of the photos",
+  "take-photo-away": "took a photo away",
+  "put-photo-back": "put a photo back",
+  "mark-scale": "marked a known length on a photo",
+  "mark-spots": "marked spots on a photo",
+  "unmark-spot": "took a spot’s mark off a photo",
+  "join-spots": "said which readings were shot at which spot",
+  "add-other-test": "added a wipe, leach or laboratory test",
+  "remove-other-test": "took such a test away",
+  "put-other-test-back": "put such a test back",
+  "pick-session": "said which session readings belong to",
+  "mark-check-readings": "marked readings as read on a check standard",
+  "tie-request": "tied a reader’s request to it",
   "assign-readings": "put readings on a part",
   "unassign-readings": "took readings off a part",
   "restore-assignments": "put readings back where they were",
   "set-aside-reading": "set readings aside",
   "restore-reading": "took readings back into the result",
+  "undo-set-aside": "undid a setting aside",
   "submit-item": "asked for a review",
   "claim-item": "took it up for review",
   "release-item": "gave the review back",

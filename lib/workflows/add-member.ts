@@ -5,6 +5,7 @@ import { type Person, roles } from "../access/permissions.ts";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { emailTaken } from "../store/people.ts";
 
 export const memberInput = z.object({
@@ -24,5 +25,15 @@ export async function addMemberWorkflow(
   const fields = memberInput.parse(input);
   if (await emailTaken(context.db, fields.email))
     return refused({ code: "email-taken", where: { field: "email" }, found: fields.email });
-  return done(await addPerson(context.auth, fields));
+  const person = await addPerson(context.auth, fields);
+  // The account is better-auth's to write, outside any transaction of ours.
+  await recordAct(context.db, {
+    at: context.clock(),
+    actor: permitted.value,
+    action: "add-member",
+    record: "person",
+    recordId: person.id,
+    detail: { name: person.name, role: person.role },
+  });
+  return done(person);
 }

@@ -7,6 +7,7 @@ import { readTestFigure, testResult } from "../publication/other-test.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { parseTypedNumber } from "../quantity/written-quantity.ts";
 import { elements } from "../readings/elements.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { itemIdOfComponent, itemIdOfSpecimen } from "../store/items.ts";
 import {
@@ -73,7 +74,18 @@ export async function addOtherTestWorkflow(
     if (fields.componentId !== null && (await itemIdOfComponent(tx, fields.componentId)) !== itemId)
       return refused({ code: "unknown-part", found: fields.componentId });
     const file = { certificateKey: null, certificateName: null };
-    return done(await addOtherTest(tx, specimenId, { ...fields, ...file, createdById: permitted.value.id }));
+    const recordId = await addOtherTest(tx, specimenId, { ...fields, ...file, createdById: permitted.value.id });
+    const detail = { kind: fields.kind, element: symbol };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: "add-other-test",
+      record: "other-test",
+      recordId,
+      itemId,
+      detail,
+    });
+    return done(recordId);
   });
 }
 
@@ -89,6 +101,13 @@ export async function removeOtherTestWorkflow(
     const test = await findOtherTest(tx, id);
     if (!test) return refused({ code: "unknown-test", found: id });
     await setTestRemoved(tx, id, removed ? context.clock() : null);
+    const of = { record: "other-test", recordId: id, itemId: await itemIdOfSpecimen(tx, test.specimenId) };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: removed ? "remove-other-test" : "put-other-test-back",
+      ...of,
+    });
     return done(test.specimenId);
   });
 }
@@ -107,6 +126,8 @@ export async function keepTestCertificateWorkflow(
   const key = await keepPrivate(dataDir, input.bytes);
   return inTransaction(context.db, async (tx) => {
     await keepTestCertificate(tx, input.id, { key, name: input.name.slice(0, 200) });
+    const of = { record: "other-test", recordId: input.id, detail: { file: input.name.slice(0, 200) } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "keep-test-certificate", ...of });
     return done(key);
   });
 }

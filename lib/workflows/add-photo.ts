@@ -3,6 +3,7 @@ import { requirePermission } from "../access/require-permission.ts";
 import { keepPhoto } from "../files/photo-store.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { findItem } from "../store/items.ts";
 import { addPhoto } from "../store/photos.ts";
@@ -54,6 +55,8 @@ export async function addPhotoWorkflow(
     const createdAt = context.clock();
     const record = { ...kept.value, alt, originalName: photo.name.slice(0, 200), createdById: userId, createdAt };
     const photoId = await addPhoto(tx, itemId, record);
+    const of = { record: "photo", recordId: photoId, itemId, detail: { shows: alt } };
+    await recordAct(tx, { at: createdAt, actor: permitted.value, action: "add-photo", ...of });
     if (sendId) await keepAnswer(tx, { id: sendId, userId, action: "add-photo", answer: photoId, createdAt });
     return done(photoId);
   });

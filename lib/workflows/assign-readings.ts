@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordReadingsAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { itemIdOfComponent } from "../store/items.ts";
 import { type Assignment, assignmentsOf, readingsByIds, spotOf, writeAssignments } from "../store/readings.ts";
@@ -51,7 +52,14 @@ export async function assignReadingsWorkflow(
         spotId: componentId !== null && label ? (spotIds.get(label) ?? null) : null,
       });
     }
+    const act = {
+      at: context.clock(),
+      actor: permitted.value,
+      action: componentId === null ? "unassign-readings" : "assign-readings",
+    };
+    if (componentId === null) await recordReadingsAct(tx, act, readingIds);
     await writeAssignments(tx, after);
+    if (componentId !== null) await recordReadingsAct(tx, act, readingIds);
     return done({ before });
   });
 }
@@ -65,6 +73,9 @@ export async function restoreAssignmentsWorkflow(context: Context, before: Assig
   const permitted = requirePermission(context.person, "assign-readings");
   if (!permitted.ok) return permitted;
   return inTransaction(context.db, async (tx) => {
+    const act = { at: context.clock(), actor: permitted.value, action: "restore-assignments" };
+    const ids = before.map((b) => b.readingId);
+    await recordReadingsAct(tx, act, ids);
     await writeAssignments(tx, restoreInput.parse(before));
     return done(before.length);
   });

@@ -5,6 +5,7 @@ import { readGtin } from "../quantity/gtin.ts";
 import { ageGroups, itemCategories } from "../quantity/item-words.ts";
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
 import { slugOf } from "../quantity/slug.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { createItem, findItem, type ItemFields, type ItemRecord, slugTaken, updateItem } from "../store/items.ts";
 
@@ -56,7 +57,16 @@ export async function createItemWorkflow(
     const base = slugOf(wanted ?? fields.value.name);
     let slug = base;
     for (let n = 2; await slugTaken(tx, slug); n += 1) slug = `${base}-${n}`;
-    return done(await createItem(tx, { ...fields.value, slug, createdById: permitted.value.id }));
+    const item = await createItem(tx, { ...fields.value, slug, createdById: permitted.value.id });
+    const of = { record: "item", recordId: item.id, itemId: item.id };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: "create-item",
+      ...of,
+      detail: { name: item.name },
+    });
+    return done(item);
   });
 }
 
@@ -68,6 +78,8 @@ export async function editItemWorkflow(context: Context, id: string, input: Item
   if (!fields.ok) return fields;
   return inTransaction(context.db, async (tx) => {
     if (!(await findItem(tx, id))) return refused({ code: "unknown-item", found: id });
+    const of = { record: "item", recordId: id, itemId: id };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "edit-item", ...of });
     return done(await updateItem(tx, id, fields.value));
   });
 }

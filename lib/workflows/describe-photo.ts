@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { findPhoto, setPhotoAlt } from "../store/photos.ts";
 
@@ -22,6 +23,8 @@ export async function describePhotoWorkflow(
     const photo = await findPhoto(tx, photoId);
     if (!photo) return refused({ code: "unknown-photo", found: photoId });
     await setPhotoAlt(tx, photoId, alt);
+    const of = { record: "photo", recordId: photoId, itemId: photo.itemId, detail: { shows: alt } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "describe-photo", ...of });
     return done({ before: photo.alt });
   });
 }

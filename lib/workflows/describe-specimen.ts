@@ -4,6 +4,7 @@ import { makingProblem } from "../limits/iso-day.ts";
 import type { Context } from "../platform/context.ts";
 import { materials } from "../quantity/item-words.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import {
   addComponent,
@@ -55,7 +56,18 @@ export async function addSpecimenWorkflow(
   if (flaw !== null) return refused(flaw);
   return inTransaction(context.db, async (tx) => {
     if (!(await findItem(tx, itemId))) return refused({ code: "unknown-item", found: itemId });
-    return done(await addSpecimen(tx, itemId, fields));
+    const recordId = await addSpecimen(tx, itemId, fields);
+    const detail = { object: fields.label };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: "add-specimen",
+      record: "specimen",
+      recordId,
+      itemId,
+      detail,
+    });
+    return done(recordId);
   });
 }
 
@@ -69,8 +81,18 @@ export async function addComponentWorkflow(
   if (!permitted.ok) return permitted;
   const fields = componentInput.parse(input);
   return inTransaction(context.db, async (tx) => {
-    if (!(await itemIdOfSpecimen(tx, specimenId))) return refused({ code: "unknown-specimen", found: specimenId });
-    return done(await addComponent(tx, specimenId, fields));
+    const itemId = await itemIdOfSpecimen(tx, specimenId);
+    if (!itemId) return refused({ code: "unknown-specimen", found: specimenId });
+    const part = await addComponent(tx, specimenId, fields);
+    const of = { record: "component", recordId: part.id, itemId };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: "add-component",
+      ...of,
+      detail: { part: part.name },
+    });
+    return done(part);
   });
 }
 
@@ -86,8 +108,17 @@ export async function editSpecimenWorkflow(
   const flaw = makingProblem({ ...fields, gotOn: fields.gotOn ?? context.clock().toISOString().slice(0, 10) });
   if (flaw !== null) return refused(flaw);
   return inTransaction(context.db, async (tx) => {
-    if (!(await itemIdOfSpecimen(tx, specimenId))) return refused({ code: "unknown-specimen", found: specimenId });
+    const itemId = await itemIdOfSpecimen(tx, specimenId);
+    if (!itemId) return refused({ code: "unknown-specimen", found: specimenId });
     await updateSpecimen(tx, specimenId, fields);
+    const of = { record: "specimen", recordId: specimenId, itemId };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: "edit-specimen",
+      ...of,
+      detail: { object: fields.label },
+    });
     return done(fields.label);
   });
 }
@@ -102,7 +133,16 @@ export async function editComponentWorkflow(
   if (!permitted.ok) return permitted;
   const fields = componentInput.parse(input);
   return inTransaction(context.db, async (tx) => {
-    if (!(await itemIdOfComponent(tx, componentId))) return refused({ code: "unknown-part", found: componentId });
+    const itemId = await itemIdOfComponent(tx, componentId);
+    if (!itemId) return refused({ code: "unknown-part", found: componentId });
+    const of = { record: "component", recordId: componentId, itemId };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: "edit-component",
+      ...of,
+      detail: { part: fields.name },
+    });
     return done(await updateComponent(tx, componentId, fields));
   });
 }
@@ -120,7 +160,14 @@ export async function moveWorkflow(
       "specimenId" in what
         ? await moveSpecimen(tx, what.specimenId, by)
         : await moveComponent(tx, what.componentId, by);
-    if (moved) return done(null);
+    if (moved) {
+      const of =
+        "specimenId" in what
+          ? { record: "specimen", recordId: what.specimenId, itemId: await itemIdOfSpecimen(tx, what.specimenId) }
+          : { record: "component", recordId: what.componentId, itemId: await itemIdOfComponent(tx, what.componentId) };
+      await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "move-part", ...of, detail: { by } });
+      return done(null);
+    }
     return "specimenId" in what
       ? refused({ code: "unknown-specimen", found: what.specimenId })
       : refused({ code: "unknown-part", found: what.componentId });

@@ -10,6 +10,7 @@ import { asProblem, type ReadRows, readRowsInChunks } from "../readings/read-row
 import type { Reading, RowAccount } from "../readings/reading.ts";
 import { isIdentified } from "../readings/reading-fingerprint.ts";
 import { headerFingerprint, type Table } from "../readings/table.ts";
+import { recordAct } from "../store/audit.ts";
 import { batchTable } from "../store/batch-table.ts";
 import { listCheckStandards, markCheckReadings } from "../store/check-standards.ts";
 import { type Db, inTransaction } from "../store/database.ts";
@@ -56,7 +57,7 @@ export async function importReadingsWorkflow(
   if (!settled.ok) return inFile(batch, settled);
   const rows = await readAll(table.value, settled.value, context.clock().getTime(), onProgress);
   return inTransaction(db, (tx) =>
-    write(tx, batch, table.value, rows, instrument, permitted.value.id, context.clock(), onProgress),
+    write(tx, batch, table.value, rows, instrument, permitted.value, context.clock(), onProgress),
   );
 }
 
@@ -98,7 +99,7 @@ async function write(
   table: Table,
   rows: ReadRows,
   instrument: Instrument | null,
-  personId: string,
+  person: { id: string; name: string },
   at: Date,
   onProgress: (p: ImportProgress) => void,
 ): Promise<Outcome<ImportDone>> {
@@ -116,7 +117,7 @@ async function write(
     const elsewhere = known.get(reading.fingerprint);
     if (elsewhere) reading.asideReason = `The same reading stands in ${elsewhere.file}, row ${elsewhere.row}.`;
   }
-  await insertReadings(tx, batch.id, prepared, { byId: personId, at }, (n) =>
+  await insertReadings(tx, batch.id, prepared, { byId: person.id, at }, (n) =>
     onProgress({ step: "writing", done: n, total: prepared.length }),
   );
   await insertAsideRows(tx, batch.id, rows.setAside);
@@ -136,6 +137,14 @@ async function write(
   if (batch.source === "file")
     await rememberMapping(tx, headerFingerprint(table), JSON.stringify(rows.mapping), instrument?.id ?? null);
   const repeated = identified.filter((r) => r.asideReason !== null).length;
+  await recordAct(tx, {
+    at,
+    actor: person,
+    action: "import-readings",
+    record: "batch",
+    recordId: batch.id,
+    detail: { file: batch.fileName, readings: prepared.length, setAside: rows.setAside.length, repeated },
+  });
   return done({ batchId: batch.id, account: rows.account, readings: prepared.length, repeated, checks });
 }
 

@@ -4,6 +4,7 @@ import type { Context } from "../platform/context.ts";
 import { ageGroups, itemCategories, materials } from "../quantity/item-words.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { slugOf } from "../quantity/slug.ts";
+import { recordAct } from "../store/audit.ts";
 import { type Db, inTransaction } from "../store/database.ts";
 import { addComponent, addSpecimen, createItem, slugTaken } from "../store/items.ts";
 import { listReadings, type ReadingFilter, type StoredReading, spotOf, writeAssignments } from "../store/readings.ts";
@@ -70,6 +71,10 @@ export async function itemsFromReadingsWorkflow(
     if (gone) return refused({ code: "group-without-readings", found: gone.group });
     const made: MadeItems = { items: [], readings: 0, parts: 0 };
     for (const rows of byName.values()) await makeItem(tx, asked, rows, waiting, permitted.value.id, made);
+    for (const { id, name } of made.items) {
+      const of = { record: "item", recordId: id, itemId: id, detail: { name, from: "the names in a file" } };
+      await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "create-item", ...of });
+    }
     return done(made);
   });
 }
@@ -130,7 +135,11 @@ export async function undoItemsWorkflow(context: Context, itemIds: string[]): Pr
   if (!permitted.ok) return permitted;
   return inTransaction(context.db, async (tx) => {
     for (const id of itemIds) if (!(await isBareDraft(tx, id))) return refused({ code: "item-in-use", found: id });
-    for (const id of itemIds) await deleteItem(tx, id);
+    for (const id of itemIds) {
+      await deleteItem(tx, id);
+      const of = { record: "item", recordId: id, itemId: id };
+      await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "undo-create-item", ...of });
+    }
     return done(itemIds.length);
   });
 }

@@ -3,6 +3,7 @@ import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { dealToSpots, inOrderOfTime } from "../readings/in-order-of-time.ts";
+import { recordReadingsAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { type Assignment, assignmentsOf, readingsOfComponents, writeAssignments } from "../store/readings.ts";
 import { findSpot } from "../store/spots.ts";
@@ -31,6 +32,7 @@ export async function joinSpotsWorkflow(
 ): Promise<Outcome<{ before: Assignment[] }>> {
   const permitted = requirePermission(context.person, "assign-readings");
   if (!permitted.ok) return permitted;
+  const person = permitted.value;
   const { componentId, join } = joinInput.parse(input);
   return inTransaction(context.db, async (tx) => {
     const spotIds = join.how === "in-order" ? join.spotIds : join.pairs.flatMap((p) => p.spotId ?? []);
@@ -61,6 +63,7 @@ export async function joinSpotsWorkflow(
       const ids = after.map((a) => a.readingId);
       const before = await assignmentsOf(tx, ids);
       await writeAssignments(tx, after);
+      await recordReadingsAct(tx, { at: context.clock(), actor: person, action: "join-spots" }, ids);
       return { before };
     }
   });

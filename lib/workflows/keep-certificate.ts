@@ -3,6 +3,7 @@ import { certificateProblem } from "../files/certificate-file.ts";
 import { keepPrivate } from "../files/private-files.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { findCheckStandard, keepCertificate } from "../store/check-standards.ts";
 import { inTransaction } from "../store/database.ts";
 
@@ -26,6 +27,8 @@ export async function keepCertificateWorkflow(
   const key = await keepPrivate(dataDir, bytes);
   return inTransaction(context.db, async (tx) => {
     await keepCertificate(tx, id, { key, name: name.slice(0, 200) });
+    const of = { record: "check-standard", recordId: id, detail: { file: name.slice(0, 200) } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "keep-certificate", ...of });
     return done({ key });
   });
 }

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordReadingsAct } from "../store/audit.ts";
 import { findCheckStandard, markCheckReadings, unmarkCheckReadings } from "../store/check-standards.ts";
 import { inTransaction } from "../store/database.ts";
 import { readingsByIds } from "../store/readings.ts";
@@ -36,6 +37,12 @@ export async function markCheckReadingsWorkflow(
     const before = readings.map((r) => ({ readingId: r.id, checkStandardId: r.checkStandardId }));
     if (checkStandardId === null) await unmarkCheckReadings(tx, readingIds);
     else await markCheckReadings(tx, readingIds, checkStandardId);
+    const detail = { checkStandard: checkStandardId };
+    await recordReadingsAct(
+      tx,
+      { at: context.clock(), actor: permitted.value, action: "mark-check-readings", detail },
+      readingIds,
+    );
     return done({ readings: readings.length, before });
   });
 }

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { findPhoto, type PhotoScaleRecord, setPhotoScale } from "../store/photos.ts";
 
@@ -33,6 +34,8 @@ export async function markScaleWorkflow(
       : Number.POSITIVE_INFINITY;
     if (pixels < shortestPixels) return refused({ code: "scale-too-short", where: { field: "scale" } });
     await setPhotoScale(tx, photoId, scale);
+    const of = { record: "photo", recordId: photoId, itemId: photo.itemId };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "mark-scale", ...of });
     return done({ before: photo.scale });
   });
 }

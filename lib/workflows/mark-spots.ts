@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { itemIdOfComponent } from "../store/items.ts";
 import { findPhoto } from "../store/photos.ts";
@@ -42,6 +43,8 @@ export async function markSpotsWorkflow(
     const ids: string[] = [];
     for (const { componentId, label, x, y } of spots)
       ids.push(await markSpot(tx, componentId, label, { photoId, x, y }));
+    const of = { record: "photo", recordId: photoId, itemId: photo.itemId, detail: { spots: spots.length } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "mark-spots", ...of });
     return done(ids);
   });
 }
@@ -57,6 +60,13 @@ export async function unmarkSpotWorkflow(context: Context, spotId: string): Prom
     const spot = await findSpot(tx, spotId);
     if (!spot) return refused({ code: "unknown-spot", found: spotId });
     const { componentId, label, photoId, x, y } = spot;
+    const of = {
+      record: "spot",
+      recordId: spotId,
+      itemId: await itemIdOfComponent(tx, componentId),
+      detail: { label },
+    };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "unmark-spot", ...of });
     await unmarkSpot(tx, spotId);
     return done({ componentId, label, place: photoId === null || x === null || y === null ? null : { photoId, x, y } });
   });

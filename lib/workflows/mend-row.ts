@@ -3,6 +3,7 @@ import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { mappingSchema } from "../readings/mapping.ts";
 import { mendRow } from "../readings/read-rows.ts";
+import { recordAct } from "../store/audit.ts";
 import { batchTable } from "../store/batch-table.ts";
 import { inTransaction } from "../store/database.ts";
 import {
@@ -51,6 +52,8 @@ export async function mendRowWorkflow(
     await writeColumns(tx, batch.id, JSON.stringify(packer.columns()));
     await markMended(tx, row.id, { cells: input.cells, ...by });
     await countMended(tx, batch.id);
+    const of = { record: "batch", recordId: batch.id, detail: { file: batch.fileName, row: row.row } };
+    await recordAct(tx, { at: by.at, actor: permitted.value, action: "mend-row", ...of });
     return done(row.row);
   });
 }

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { findItem } from "../store/items.ts";
 import { orderPhotos } from "../store/photos.ts";
@@ -31,6 +32,8 @@ export async function movePhotoWorkflow(
     const to = Math.min(Math.max(from + by, 0), others.length);
     const order = [...others.slice(0, to), photoId, ...others.slice(to)];
     await orderPhotos(tx, order);
+    const of = { record: "photo", recordId: photoId, itemId };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "move-photo", ...of });
     return done(order);
   });
 }

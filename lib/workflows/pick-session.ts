@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordReadingsAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { readingsByIds } from "../store/readings.ts";
 import { findSession, joinedAsItStands, writeSessions } from "../store/sessions.ts";
@@ -38,6 +39,12 @@ export async function pickSessionWorkflow(
     await writeSessions(
       tx,
       readings.map((r) => ({ id: r.id, sessionId })),
+    );
+    const detail = { session: sessionId };
+    await recordReadingsAct(
+      tx,
+      { at: context.clock(), actor: permitted.value, action: "pick-session", detail },
+      readingIds,
     );
     return done({ readings: readings.length });
   });

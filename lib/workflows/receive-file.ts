@@ -3,6 +3,7 @@ import type { Context } from "../platform/context.ts";
 import { sha256 } from "../platform/sha256.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { openFile } from "../readings/open-file.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { type Batch, batchOfFile, createBatch, keepRawFile } from "../store/imports.ts";
 
@@ -31,6 +32,8 @@ export async function receiveFileWorkflow(
     const rawFileId = await keepRawFile(tx, { name: file.name, bytes: file.bytes, sha256: digest });
     const source = file.source ?? "file";
     const batch = await createBatch(tx, { rawFileId, fileName: file.name, source, createdById: permitted.value.id });
+    const of = { record: "batch", recordId: batch.id, detail: { file: file.name } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "receive-file", ...of });
     return done({ batch, known: false });
   });
 }

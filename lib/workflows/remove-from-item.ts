@@ -1,6 +1,7 @@
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { type Db, inTransaction } from "../store/database.ts";
 import { itemIdOfComponent, itemIdOfSpecimen } from "../store/items.ts";
 import { testsOfSpecimen } from "../store/other-tests.ts";
@@ -24,7 +25,10 @@ export async function removePartWorkflow(context: Context, componentId: string):
     const itemId = await itemIdOfComponent(tx, componentId);
     if (!itemId) return refused({ code: "unknown-part", found: componentId });
     const problem = await standing(tx, itemId, componentId);
-    return problem ? refused(problem) : done(await takeOutParts(tx, [componentId]));
+    if (problem) return refused(problem);
+    const of = { record: "component", recordId: componentId, itemId };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "remove-component", ...of });
+    return done(await takeOutParts(tx, [componentId]));
   });
 }
 
@@ -39,6 +43,8 @@ export async function removeObjectWorkflow(context: Context, specimenId: string)
     if (problem) return refused(problem);
     const tests = await testsOfSpecimen(tx, specimenId);
     if (tests.length > 0) return refused({ code: "object-has-tests", found: String(tests.length) });
+    const of = { record: "specimen", recordId: specimenId, itemId };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "remove-specimen", ...of });
     return done(await takeOutSpecimen(tx, specimenId));
   });
 }
@@ -63,6 +69,10 @@ export async function putBackWorkflow(context: Context, removed: Removed): Promi
     for (const one of what.specimens)
       if (await itemIdOfSpecimen(tx, one.id)) return refused({ code: "is-back-already", found: one.label });
     await putBack(tx, what);
+    const [object, part] = [what.specimens[0], what.components[0]];
+    const itemId = object ? await itemIdOfSpecimen(tx, object.id) : part ? await itemIdOfComponent(tx, part.id) : null;
+    const of = { record: object ? "specimen" : "component", recordId: object?.id ?? part?.id ?? "", itemId };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "put-back", ...of });
     return done(null);
   });
 }

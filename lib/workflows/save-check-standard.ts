@@ -4,6 +4,7 @@ import type { Context } from "../platform/context.ts";
 import { materials } from "../quantity/item-words.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { elements } from "../readings/elements.ts";
+import { recordAct } from "../store/audit.ts";
 import {
   type CheckStandard,
   certifiedValues,
@@ -59,7 +60,15 @@ export async function saveCheckStandardWorkflow(
     );
     if (taken)
       return refused({ code: "standard-name-taken", where: { field: "name" }, found: taken.name, allowed: taken.by });
-    return done(await saveCheckStandard(tx, fields, id));
+    const saved = await saveCheckStandard(tx, fields, id);
+    const of = { record: "check-standard", recordId: saved.id, detail: { name: saved.name } };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: id ? "edit-check-standard" : "add-check-standard",
+      ...of,
+    });
+    return done(saved);
   });
 }
 
@@ -85,6 +94,8 @@ export async function retireCheckStandardWorkflow(
     const standard = await findCheckStandard(tx, { id });
     if (!standard) return refused({ code: "unknown-check-standard", found: id });
     await setRetired(tx, id, retired ? context.clock() : null);
+    const of = { record: "check-standard", recordId: id, detail: { retired } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "retire-check-standard", ...of });
     return done(standard);
   });
 }

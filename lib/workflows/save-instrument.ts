@@ -3,6 +3,7 @@ import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { elements } from "../readings/elements.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { calibratedRange, coverage, findInstrument, type Instrument, saveInstrument } from "../store/instruments.ts";
 
@@ -60,6 +61,14 @@ export async function saveInstrumentWorkflow(
     const same = await findInstrument(tx, { serial: fields.serial });
     if (same && same.id !== id)
       return refused({ code: "serial-taken", where: { field: "serial" }, found: fields.serial, allowed: same.name });
-    return done(await saveInstrument(tx, fields, id));
+    const saved = await saveInstrument(tx, fields, id);
+    const of = { record: "instrument", recordId: saved.id, detail: { name: saved.name } };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: id ? "edit-instrument" : "add-instrument",
+      ...of,
+    });
+    return done(saved);
   });
 }

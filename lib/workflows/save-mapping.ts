@@ -2,6 +2,7 @@ import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { type Mapping, mappingSchema } from "../readings/mapping.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { findBatch, writeDraftMapping } from "../store/imports.ts";
 
@@ -19,6 +20,8 @@ export async function saveMappingWorkflow(
     if (batch.state !== "uploaded")
       return refused({ code: "already-imported", where: { file: batch.fileName }, found: batch.state });
     await writeDraftMapping(tx, batch.id, mapping, input.instrumentId);
+    const of = { record: "batch", recordId: batch.id, detail: { file: batch.fileName } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "save-mapping", ...of });
     return done(null);
   });
 }

@@ -4,6 +4,7 @@ import { instantOf } from "../consistency/instant.ts";
 import type { Joined } from "../consistency/join-sessions.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { findInstrument } from "../store/instruments.ts";
 import { deleteSession, findSession, joinReadings, type SessionFields, saveSession } from "../store/sessions.ts";
@@ -62,6 +63,13 @@ export async function saveSessionWorkflow(
       at: context.clock(),
     });
     if (before && before.instrumentId !== instrumentId) await joinReadings(tx, { instrumentId: before.instrumentId });
+    const of = { record: "session", recordId: saved, detail: { startedAt } };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: id ? "edit-session" : "add-session",
+      ...of,
+    });
     return done({ id: saved, joined: await joinReadings(tx, { instrumentId }) });
   });
 }
@@ -90,6 +98,15 @@ export async function adjustSessionWorkflow(
     const { id: _, instrument: __, label: ___, readings: ____, checks: _____, ...fields } = session;
     const given = Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined));
     await saveSession(tx, { ...fields, ...given }, { id, personId: permitted.value.id, at: context.clock() });
+    const detail = { changed: Object.keys(given).join(", ") };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: "edit-session",
+      record: "session",
+      recordId: id,
+      detail,
+    });
     return done({ id, joined: await joinReadings(tx, { instrumentId: session.instrumentId }) });
   });
 }
@@ -102,6 +119,8 @@ export async function removeSessionWorkflow(context: Context, id: string): Promi
     const session = await findSession(tx, id);
     if (!session) return refused({ code: "unknown-session", found: id });
     await deleteSession(tx, id);
+    const of = { record: "session", recordId: id, detail: { session: session.label } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "remove-session", ...of });
     return done({ readings: session.readings });
   });
 }

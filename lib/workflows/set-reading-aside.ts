@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordReadingsAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { readingsByIds, type StoredReading, setReadingAside } from "../store/readings.ts";
 
@@ -40,6 +41,8 @@ export async function setReadingAsideWorkflow(
     const readings = await readingsByIds(tx, readingIds);
     if (readings.length === 0) return refused({ code: "unknown-reading", found: readingIds.join(", ") });
     await setReadingAside(tx, readingIds, { reason, byId: permitted.value.id, at: context.clock() });
+    const act = { at: context.clock(), actor: permitted.value, action: "set-aside-reading", detail: { reason } };
+    await recordReadingsAct(tx, act, readingIds);
     return done({ count: readings.length, before: reasonsOf(readings) });
   });
 }
@@ -51,6 +54,8 @@ export async function restoreReadingWorkflow(context: Context, readingIds: strin
   return inTransaction(context.db, async (tx) => {
     const before = reasonsOf(await readingsByIds(tx, readingIds));
     await setReadingAside(tx, readingIds, null);
+    const act = { at: context.clock(), actor: permitted.value, action: "restore-reading" };
+    await recordReadingsAct(tx, act, readingIds);
     return done({ count: readingIds.length, before });
   });
 }
@@ -68,6 +73,12 @@ export async function putAsideBackWorkflow(context: Context, before: AsideBefore
         ids,
         reason === null ? null : { reason, byId: permitted.value.id, at: context.clock() },
       );
+    const act = { at: context.clock(), actor: permitted.value, action: "undo-set-aside" };
+    await recordReadingsAct(
+      tx,
+      act,
+      before.map((b) => b.readingId),
+    );
     return done(before.length);
   });
 }

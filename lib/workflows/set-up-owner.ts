@@ -3,8 +3,10 @@ import { z } from "zod";
 import { addPerson } from "../access/add-person.ts";
 import type { makeAuth } from "../access/auth.ts";
 import type { Person } from "../access/permissions.ts";
+import { type Clock, systemClock } from "../platform/clock.ts";
 import { sha256 } from "../platform/sha256.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import type { Database } from "../store/database.ts";
 import { ownerExists, spendSetUpToken, writeSetUpToken } from "../store/people.ts";
 
@@ -27,13 +29,16 @@ export const ownerInput = z.object({
 
 /** Makes the first owner, once, for whoever can read the terminal the token was printed in. */
 export async function setUpOwner(
-  context: { db: Database; auth: Auth },
+  context: { db: Database; auth: Auth; clock?: Clock },
   input: z.input<typeof ownerInput>,
 ): Promise<Outcome<Person>> {
   const { token, ...person } = ownerInput.parse(input);
-  const { db, auth } = context;
+  const { db, auth, clock = systemClock } = context;
   if (await ownerExists(db)) return refused({ code: "owner-exists" });
   // Compared as hashes, so that how long a look-up takes says nothing of the token; spent before the account is made.
   if (!(await spendSetUpToken(db, sha256(token)))) return refused({ code: "wrong-token", where: { field: "token" } });
-  return done(await addPerson(auth, { ...person, role: "owner" }));
+  const owner = await addPerson(auth, { ...person, role: "owner" });
+  const of = { record: "person", recordId: owner.id, detail: { name: owner.name } };
+  await recordAct(db, { at: clock(), actor: owner, action: "set-up-owner", ...of });
+  return done(owner);
 }

@@ -4,6 +4,7 @@ import type { Context } from "../platform/context.ts";
 import { ageGroups, itemCategories, materials } from "../quantity/item-words.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { slugOf } from "../quantity/slug.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { addComponent, addSpecimen, createItem, slugTaken } from "../store/items.ts";
 import { answerGiven, keepAnswer } from "../store/sent-once.ts";
@@ -54,6 +55,8 @@ export async function startAtTableWorkflow(
     const specimenId = await addSpecimen(tx, itemId, { ...object, ...unsaid });
     const measures = { thicknessMm: null, smallestDimensionMm: null, areaCm2: null, massG: null };
     const { id: partId } = await addComponent(tx, specimenId, { ...part, accessible: true, ...measures });
+    const of = { record: "item", recordId: itemId, itemId, detail: { name: item.name } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "create-item", ...of });
     const answer = JSON.stringify({ itemId, partId });
     await keepAnswer(tx, { id: sendId, userId, action: "start-at-table", answer, createdAt: context.clock() });
     return done({ itemId, partId });

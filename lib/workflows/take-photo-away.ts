@@ -1,6 +1,7 @@
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { findPhoto, setPhotoRemoved } from "../store/photos.ts";
 
@@ -16,8 +17,16 @@ async function setRemoved(context: Context, photoId: string, at: Date | null): P
   const permitted = requirePermission(context.person, "edit-item");
   if (!permitted.ok) return permitted;
   return inTransaction(context.db, async (tx) => {
-    if (!(await findPhoto(tx, photoId))) return refused({ code: "unknown-photo", found: photoId });
+    const photo = await findPhoto(tx, photoId);
+    if (!photo) return refused({ code: "unknown-photo", found: photoId });
     await setPhotoRemoved(tx, photoId, at);
+    const of = { record: "photo", recordId: photoId, itemId: photo.itemId };
+    await recordAct(tx, {
+      at: context.clock(),
+      actor: permitted.value,
+      action: at ? "take-photo-away" : "put-photo-back",
+      ...of,
+    });
     return done(null);
   });
 }

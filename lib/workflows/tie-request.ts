@@ -2,6 +2,7 @@ import { z } from "zod";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { findItem } from "../store/items.ts";
 import { findTestRequest, setTestRequestState } from "../store/test-requests.ts";
@@ -29,6 +30,8 @@ export async function tieRequestWorkflow(
       itemId,
       answeredAt: state === "open" ? null : context.clock(),
     });
+    const of = { record: "test-request", recordId: requestId, itemId, detail: { state } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "tie-request", ...of });
     return done(null);
   });
 }

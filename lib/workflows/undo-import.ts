@@ -1,6 +1,7 @@
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
 import { type BatchState, batchOfFile, findBatch, publicationsOnBatch, setBatchState } from "../store/imports.ts";
 
@@ -21,6 +22,8 @@ export async function undoImportWorkflow(context: Context, batchId: string): Pro
         found: `${page.slug}, revision ${page.revision}`,
       });
     await setBatchState(tx, batchId, "undone", context.clock());
+    const of = { record: "batch", recordId: batchId, detail: { file: batch.fileName } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "undo-import", ...of });
     return done("undone" as const);
   });
 }
@@ -37,6 +40,8 @@ export async function redoImportWorkflow(context: Context, batchId: string): Pro
     const other = await batchOfFile(tx, batch.sha256);
     if (other) return refused({ code: "already-imported", where: { file: batch.fileName }, found: other.fileName });
     await setBatchState(tx, batchId, "imported", context.clock());
+    const of = { record: "batch", recordId: batchId, detail: { file: batch.fileName } };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "redo-import", ...of });
     return done("imported" as const);
   });
 }

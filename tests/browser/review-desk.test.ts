@@ -130,7 +130,7 @@ describe("three people take an item through review, correction and withdrawal", 
     await tester.getByText("It is the most worn one.").first().waitFor();
     await tester.goto(`/bench/items/${id}`);
     await tester.getByText("Change the words").click();
-    await tester.locator("[name=description]").fill("Bought at the spring market of the invented quarter.");
+    await tester.locator("textarea[name=description]").fill("Bought at the spring market of the invented quarter.");
     await tester.getByRole("button", { name: "Save the words" }).click();
     await tester.getByText("The words are saved.").waitFor();
     // Nothing can be published without an approval.
@@ -147,7 +147,7 @@ describe("three people take an item through review, correction and withdrawal", 
     await keepPicture(owner, "review-claimed-by-another-1280");
     await tester.goto(`/bench/items/${id}`);
     await tester.getByText("Change the words").click();
-    await tester.locator("[name=marks]").fill("a small crown");
+    await tester.locator("#marks").fill("a small crown");
     await tester.getByRole("button", { name: "Save the words" }).click();
     await tester.getByText("The words are saved.").waitFor();
     await decide(reviewer, /I approve/);
@@ -184,7 +184,7 @@ describe("three people take an item through review, correction and withdrawal", 
     await start(tester, "Correction of an error", "The marks were copied from another object.");
     await tester.getByText("started as revision 2").waitFor();
     await tester.getByText("Change the words").click();
-    await tester.locator("[name=marks]").fill("no marks");
+    await tester.locator("#marks").fill("no marks");
     await tester.getByRole("button", { name: "Save the words" }).click();
     await tester.getByText("The words are saved.").waitFor();
     await sound(tester, "bench-correction");

@@ -3,7 +3,7 @@ import type { Context } from "@/lib/platform/context.ts";
 import { actsOnItem } from "@/lib/store/audit.ts";
 import type { Database } from "@/lib/store/database.ts";
 import { itemDraft } from "@/lib/store/item-draft.ts";
-import { readingsOfComponents } from "@/lib/store/readings.ts";
+import { countReadings, listReadings, readingsOfComponents } from "@/lib/store/readings.ts";
 import { openRetestsFor, retestsOf } from "@/lib/store/retests.ts";
 import { assignReadingsWorkflow } from "@/lib/workflows/assign-readings.ts";
 import { commentItemWorkflow } from "@/lib/workflows/comment-item.ts";
@@ -63,6 +63,33 @@ it("the second tester sees nothing of the first value until theirs is handed in"
   expect(await seenBy(all, other.person.id)).not.toContain(first.inputsDigest);
   must(await handInRetestWorkflow(other, retestId));
   expect(await seenBy(all, other.person.id)).toContain(readings[0]!.id);
+});
+
+it("lists of readings leave the first shots out for the re-tester alone, and nothing else", async () => {
+  const { db, other, tester, readings, partId } = await asked();
+  const listed = async (viewerId: string | null) => (await listReadings(db, { viewerId })).map((r) => r.id);
+  const all = await listed(tester.person.id);
+  expect(all).toHaveLength(5);
+  expect(await listed(null)).toEqual(all);
+  const onPart = new Set(readings.map((r) => r.id));
+  expect(await listed(other.person.id)).toEqual(all.filter((id) => !onPart.has(id)));
+  const own = await measureAgain(other, partId);
+  expect(await listReadings(db, { viewerId: other.person.id, componentId: partId })).toHaveLength(own.length);
+  expect(await countReadings(db, { viewerId: other.person.id })).toBe(1 + 5);
+});
+
+it("a laboratory's value of the item is kept from the re-tester as well", async () => {
+  const { db, itemId, specimenId, other, tester } = await asked();
+  await db.otherTest.create({
+    data: {
+      ...{ specimenId, kind: "laboratory", element: "Pb", valueText: "405", value: 405, unit: "mg/kg" },
+      createdById: tester.person.id,
+    },
+  });
+  const told = async (viewerId: string | null) =>
+    JSON.stringify((await draftFor(db, itemId, viewerId, tester.clock())).snapshot);
+  expect(await told(null)).toContain("405");
+  expect(await told(other.person.id)).not.toContain("405");
 });
 
 it("is refused to and from whoever knows the value", async () => {
