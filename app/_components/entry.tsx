@@ -16,6 +16,7 @@ export function Entry({
   id,
   aside,
   headingLevel = 2,
+  screenOnly = false,
   children,
 }: {
   title: ReactNode;
@@ -23,11 +24,17 @@ export function Entry({
   /** A line under the heading: a date, a count. */
   aside?: ReactNode;
   headingLevel?: 2 | 3;
+  /** Of no use on paper. */
+  screenOnly?: boolean;
   children: ReactNode;
 }) {
   const Heading = `h${headingLevel}` as const;
   return (
-    <section className={styles.entry} aria-labelledby={id ? `${id}-title` : undefined} id={id}>
+    <section
+      className={screenOnly ? `${styles.entry} no-print` : styles.entry}
+      aria-labelledby={id ? `${id}-title` : undefined}
+      id={id}
+    >
       <div className={styles.margin}>
         <Heading className={styles.title} id={id ? `${id}-title` : undefined}>
           {title}

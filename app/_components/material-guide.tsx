@@ -1,3 +1,4 @@
+import { formLabels, labelOf } from "@/lib/wording/labels.ts";
 import { formNotes, materialGuide, materialGuideWords } from "@/lib/wording/materials.ts";
 import { DataTable } from "./data-table.tsx";
 import { Disclosure } from "./disclosure.tsx";
@@ -6,8 +7,10 @@ import { Disclosure } from "./disclosure.tsx";
 export function MaterialGuide({ open = false }: { open?: boolean }) {
   return (
     <Disclosure summary={materialGuideWords.summary} open={open}>
-      {Object.values(formNotes).map((note) => (
-        <p key={note}>{note}</p>
+      {Object.entries(formNotes).map(([form, note]) => (
+        <p key={form}>
+          <strong>{labelOf(formLabels, form)}.</strong> {note}
+        </p>
       ))}
       <DataTable
         caption={materialGuideWords.caption}

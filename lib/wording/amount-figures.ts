@@ -207,11 +207,11 @@ export const halvedText = (halvings: number): string =>
 export const loadingSentence = (reference: string): string =>
   `Drawn at one published loading of dust: ${reference}. You may take another.`;
 
-/** The same in years, for a printed sheet: "2001 to 2020", "since 2025 (asked for from 2026)". */
+/** The same in years, for a printed sheet: "2001 to 2020", "since 2025, due 2026". */
 export function referenceYears({ from, until, complianceFrom }: ReferenceLoading): string {
   const year = (day: string): string => day.slice(0, 4);
   const held = until === null ? `since ${year(from)}` : `${year(from)} to ${year(until)}`;
-  return complianceFrom === null ? held : `${held} (asked for from ${year(complianceFrom)})`;
+  return complianceFrom === null ? held : `${held}, due ${year(complianceFrom)}`;
 }
 
 /** The days a published loading holds, with the day from which it is asked for where that is later. */

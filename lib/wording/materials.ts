@@ -18,10 +18,10 @@ export const materialNotes: Record<Material, string> = {
   steel: "Stainless steel is seldom leaded; a lacquer, a plating or a rivet on it is another part.",
   aluminium: "Lets X-rays through further than heavier metals: a thin sheet shows what lies behind it.",
   copper: "Often lined with tin: the lining is a part of its own, and tin may hold lead.",
-  pvc: "Chlorine stops X-rays: seen about a millimetre deep. Thin film shows what lies behind it; fold it, or back it with clean plastic.",
-  abs: "Seen centimetres deep: a thin wall reads low and shows what lies behind it. Put clean plastic behind it, or fold it.",
+  pvc: "Chlorine stops X-rays: seen about a millimetre deep. Thin film shows what lies behind it; fold it, and give the thickness.",
+  abs: "Seen centimetres deep: a thin wall reads low and shows what lies behind it. Give its thickness, and leave nothing behind it.",
   "other-plastic":
-    "Seen centimetres deep: a thin wall reads low and shows what lies behind it. Put clean plastic behind it, or fold it.",
+    "Seen centimetres deep: a thin wall reads low and shows what lies behind it. Give its thickness, and leave nothing behind it.",
   glass: "Outside decoration is a coat of its own; shoot a plain place as well.",
   crystal: "Lead is a part of the recipe. The number says little about what comes out; a leach test does.",
   "ceramic-body": "Shoot an unglazed foot; through a glaze the analyser sees mostly the glaze.",

@@ -72,43 +72,41 @@ function BesideBenchmarks({ result: { daily, leach } }: { result: AmountsResult 
   ];
   const labels = [...new Set([daily[0]?.days.label, leach?.drawn.label])].filter((one) => one !== undefined);
   return (
-    <div className="no-print">
-      <Entry title={amountsPage.arithmeticTitle} id="benchmarks">
-        {leach ? (
-          <p>
-            {amountsPage.arithmeticLeach}: {withUnit(significant(leach.drawn.value), leach.drawn.unit)}.
-          </p>
-        ) : null}
-        <Disclosure summary={amountsPage.arithmeticSummary} open={leach !== null}>
-          {labels.map((label) => (
-            <p key={label}>{comparisonLabels[label]}</p>
-          ))}
-          <DataTable
-            caption={amountsPage.arithmeticTitle}
-            hideCaption
-            rows={rows}
-            rowKey={(row) => `${row.of} ${row.benchmark.limitId}`}
-            columns={[
-              { key: "of", head: "Of", roomy: true, cell: (row) => row.of },
-              { key: "days", head: "Is", numeric: true, cell: (row) => dailyText(row) },
-              {
-                key: "benchmark",
-                head: "Benchmark",
-                roomy: true,
-                cell: ({ benchmark }) => (
-                  <>
-                    <a href={paths.limit(benchmark.limitId)}>
-                      {benchmark.jurisdiction}, {benchmark.title}
-                    </a>{" "}
-                    ({benchmark.checked})
-                  </>
-                ),
-              },
-            ]}
-          />
-        </Disclosure>
-      </Entry>
-    </div>
+    <Entry title={amountsPage.arithmeticTitle} id="benchmarks" screenOnly>
+      {leach ? (
+        <p>
+          {amountsPage.arithmeticLeach}: {withUnit(significant(leach.drawn.value), leach.drawn.unit)}.
+        </p>
+      ) : null}
+      <Disclosure summary={amountsPage.arithmeticSummary} open={leach !== null}>
+        {labels.map((label) => (
+          <p key={label}>{comparisonLabels[label]}</p>
+        ))}
+        <DataTable
+          caption={amountsPage.arithmeticTitle}
+          hideCaption
+          rows={rows}
+          rowKey={(row) => `${row.of} ${row.benchmark.limitId}`}
+          columns={[
+            { key: "of", head: "Of", roomy: true, cell: (row) => row.of },
+            { key: "days", head: "Is", numeric: true, cell: (row) => dailyText(row) },
+            {
+              key: "benchmark",
+              head: "Benchmark",
+              roomy: true,
+              cell: ({ benchmark }) => (
+                <>
+                  <a href={paths.limit(benchmark.limitId)}>
+                    {benchmark.jurisdiction}, {benchmark.title}
+                  </a>{" "}
+                  ({benchmark.checked})
+                </>
+              ),
+            },
+          ]}
+        />
+      </Disclosure>
+    </Entry>
   );
 }
 

@@ -38,6 +38,9 @@ import styles from "./amounts.module.css";
 /** Elements offered; any symbol can be in the address. */
 const elements = ["Pb", "Cd", "As", "Hg", "Sb", "Ni", "Cr", "Ba"];
 
+/** Where the page goes once it is worked out: to the answer, or to what needs mending. */
+export const answerId = "worked";
+
 type Errors = ReadonlyMap<string, string>;
 type Given = { state: AmountsState; errors: Errors };
 
@@ -48,7 +51,7 @@ type Given = { state: AmountsState; errors: Errors };
 export function AmountsForm({ state, errors }: Given) {
   const given = { state, errors };
   return (
-    <form action={paths.amounts()} method="get" className={styles.form}>
+    <form action={`${paths.amounts()}#${answerId}`} method="get" className={styles.form}>
       <p className={styles.hint}>{quantityHint}</p>
       <div className={styles.group}>
         <SelectField

@@ -13,7 +13,7 @@ import { problemSentence } from "@/lib/wording/problems.ts";
 import { loadAmounts } from "../_amount/load-amounts.ts";
 import { AmountSheet, Entered } from "./amount-sheet.tsx";
 import styles from "./amounts.module.css";
-import { AmountsForm } from "./amounts-form.tsx";
+import { AmountsForm, answerId } from "./amounts-form.tsx";
 
 export const metadata: Metadata = { title: amountsPage.title, description: amountsPage.lead };
 
@@ -35,7 +35,11 @@ export default async function AmountsPage({ searchParams }: Props) {
     <div className={styles.handout} data-handout>
       <PageHead title={amountsPage.title}>
         <p className="answer no-print">{amountsPage.lead}</p>
-        <ErrorSummary errors={errors} />
+        {errors.length > 0 ? (
+          <div id={answerId}>
+            <ErrorSummary errors={errors} />
+          </div>
+        ) : null}
       </PageHead>
       <Ledger>
         <Entry title={amountsPage.formTitle} id="form">
@@ -44,6 +48,7 @@ export default async function AmountsPage({ searchParams }: Props) {
             {query === "" ? <Examples /> : null}
           </div>
           <Entered state={state} />
+          {errors.length > 0 ? null : <span id={answerId} />}
         </Entry>
         {worked ? (
           <AmountSheet state={state} result={result} />
@@ -91,23 +96,21 @@ function Examples() {
 
 function TakeAlong({ query }: { query: string }) {
   return (
-    <div className="no-print">
-      <Entry title={amountsPage.takeTitle} id="take">
-        <ul>
-          <li>{amountsPage.print}</li>
-          <li>
-            <a href={paths.amountsSvg(query)} download>
-              {amountsPage.svg}
-            </a>
-          </li>
-          <li>
-            <a href={paths.amountsPng(query)} download>
-              {amountsPage.png}
-            </a>
-          </li>
-          <li>{amountsPage.address}</li>
-        </ul>
-      </Entry>
-    </div>
+    <Entry title={amountsPage.takeTitle} id="take" screenOnly>
+      <ul>
+        <li>{amountsPage.print}</li>
+        <li>
+          <a href={paths.amountsSvg(query)} download>
+            {amountsPage.svg}
+          </a>
+        </li>
+        <li>
+          <a href={paths.amountsPng(query)} download>
+            {amountsPage.png}
+          </a>
+        </li>
+        <li>{amountsPage.address}</li>
+      </ul>
+    </Entry>
   );
 }
