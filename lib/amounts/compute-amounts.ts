@@ -71,7 +71,8 @@ export function computeAmounts(
       amount === null
         ? []
         : chosen.map((reference) => ({ reference, area: scaleEstimate(amount, 1000 / reference.value, "ft²") })),
-    onArea: onArea && over ? { area: over, loading: onArea, ladder: ladderOf(amount, onArea, loading) } : null,
+    onArea:
+      amount && onArea && over ? { area: over, loading: onArea, ladder: ladderOf(amount, onArea, loading) } : null,
     needed: needed && over && loading ? { area: over, loading, mass: needed } : null,
     coating: take(coatingOf(state, read, run)),
     daily: shown === null ? [] : besides(shown, benchmarks),
@@ -198,11 +199,8 @@ const loadingOver = (amount: Estimate, over: Estimate, run: Options): Outcome<Es
     ? done(scaleEstimate(amount, 1000 / over.value, "µg/ft²"))
     : loadingOnArea({ mass: asInput(amount), area: asInput(over) }, run);
 
-const ladderOf = (amount: Estimate | null, onArea: Estimate, asked: Estimate | null) =>
-  halvingLadder(
-    { mass: amount === null ? null : shownValue(amount), loading: shownValue(onArea) },
-    asked?.value ?? lowestLoading,
-  );
+const ladderOf = (amount: Estimate, onArea: Estimate, asked: Estimate | null) =>
+  halvingLadder({ mass: shownValue(amount), loading: shownValue(onArea) }, asked?.value ?? lowestLoading);
 
 function grainOf(element: string, massMg: number): AmountsResult["grain"] {
   const density = metalDensities[element];

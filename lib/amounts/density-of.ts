@@ -2,7 +2,7 @@ import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { densityRuleU } from "./alloy-density.ts";
 import { findDensityMaterial, metalDensities, metals } from "./materials-table.ts";
 import { type Prepared, prepareInput } from "./prepare-input.ts";
-import type { DensitySource } from "./types.ts";
+import type { DensitySource, UncertainInput } from "./types.ts";
 
 /** A density ready to be propagated: its own inputs, and g/cm³ from their values and the content (mass fraction 0…1). */
 export type PreparedDensity = {
@@ -20,23 +20,21 @@ export type PreparedDensity = {
  */
 export function densityOf(source: DensitySource, divisor = false): Outcome<PreparedDensity> {
   if (source.from === "alloy") return ofAlloy(source.element, source.rest);
-  const material = source.from === "material" ? findDensityMaterial(source.id) : null;
-  if (source.from === "material" && material === null)
+  if (source.from === "entered") return single(source.density, divisor, "entered", "entered");
+  const material = findDensityMaterial(source.id);
+  if (material === null)
     return refused({
       code: source.id === "" ? "density-needed" : "unknown-material",
       where: { field: "material" },
       found: source.id,
     });
-  const density = source.from === "entered" ? source.density : material?.density;
-  if (density === undefined) return refused({ code: "density-needed", where: { field: "density" } });
+  return single(material.density, divisor, `${material.name}: ${material.source}`, material.checked);
+}
+
+function single(density: UncertainInput, divisor: boolean, source: string, checked: string): Outcome<PreparedDensity> {
   const prepared = prepareInput(density, { field: "density", divisor });
   if (!prepared.ok) return prepared;
-  return done({
-    inputs: { density: prepared.value },
-    of: ({ density = Number.NaN }) => density,
-    source: material === null ? "entered" : `${material.name}: ${material.source}`,
-    checked: material?.checked ?? "entered",
-  });
+  return done({ inputs: { density: prepared.value }, of: ({ density = Number.NaN }) => density, source, checked });
 }
 
 function ofAlloy(element: string, rest: string): Outcome<PreparedDensity> {
@@ -63,7 +61,7 @@ function ofAlloy(element: string, rest: string): Outcome<PreparedDensity> {
   };
   return done({
     inputs: { "density-rule": rule },
-    of: (values, fraction) => byRule(fraction) + (values["density-rule"] ?? 0),
+    of: (values, fraction) => byRule(fraction) + values["density-rule"]!,
     source: `ideal-volume rule for ${element} and ${rest}: 1/density is the sum of share/density`,
     checked: "second-hand",
   });

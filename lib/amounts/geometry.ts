@@ -36,7 +36,7 @@ const ofSolid = (
     volume: (sizes) => {
       for (const [letter, terms] of letters) {
         let sum = 0;
-        for (const [name, factor] of terms) sum += factor * (sizes[name] ?? Number.NaN);
+        for (const [name, factor] of terms) sum += factor * sizes[name]!;
         dimensions[letter] = sum;
       }
       // An inner radius below zero is a wall that fills the tube: its square would take away what is not there.

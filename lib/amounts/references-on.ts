@@ -13,7 +13,7 @@ export function referencesOn(all: readonly ReferenceLoading[], day: string): Out
   if (asked === "" || all.length === 0) return done([...all]);
   const where = { field: "day" };
   if (!isDay(asked)) return refused({ code: "bad-date", where, found: asked, allowed: "a date such as 2026-11-24" });
-  const first = all.map((one) => one.from).sort()[0] ?? asked;
+  const first = all.map((one) => one.from).sort()[0]!;
   if (asked < first)
     return refused({ code: "date-before-any-limit", where, found: asked, allowed: `${first} or later` });
   return done(all.filter((one) => one.from <= asked && (one.until === null || asked <= one.until)));

@@ -133,7 +133,7 @@ const ends = ({ density }: MaterialDensity): [number, number] =>
 export function densityRangeOf(material: string): DensityRange | null {
   const kinds = materialDensities.filter((one) => one.material === material);
   if (kinds.length === 0) return null;
-  const checked = weakest.find((word) => kinds.some((one) => one.checked === word)) ?? "from memory";
+  const checked = weakest.find((word) => kinds.some((one) => one.checked === word))!;
   return {
     min: Math.min(...kinds.map((one) => ends(one)[0])),
     max: Math.max(...kinds.map((one) => ends(one)[1])),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type AmountsState, parseAmounts } from "@/lib/amounts/amounts-form.ts";
 import { leachedInto, overDailyIntake } from "@/lib/amounts/arithmetic-comparisons.ts";
+import { coatOfPart } from "@/lib/amounts/coat-of-part.ts";
 import { contentOfCoat, loadingOfCoat } from "@/lib/amounts/coating.ts";
 import { areaComparators, findAreaComparator, findMassComparator, massComparators } from "@/lib/amounts/comparators.ts";
 import { computeAmounts } from "@/lib/amounts/compute-amounts.ts";
@@ -8,11 +9,14 @@ import { contentOfResult, type ReportedContent } from "@/lib/amounts/content-of-
 import { halvingLadder, halvingsTo } from "@/lib/amounts/halving.ts";
 import { elementMass } from "@/lib/amounts/mass.ts";
 import { prepareInput } from "@/lib/amounts/prepare-input.ts";
+import { readQuantity } from "@/lib/amounts/read-quantity.ts";
 import { referencesOn } from "@/lib/amounts/references-on.ts";
 import { areaAtLoading } from "@/lib/amounts/spread.ts";
+import { quantityText } from "@/lib/amounts/state-of-part.ts";
 import type { DensitySource, UncertainInput } from "@/lib/amounts/types.ts";
 import { areaWeightedLoading, subsampleWeightedMean, wipeLoading } from "@/lib/amounts/wipe-loading.ts";
 import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
+import { materialDensities } from "@/lib/quantity/material-densities.ts";
 import type { Outcome } from "@/lib/quantity/problem.ts";
 import { refusalCode } from "../support/refusal-code.ts";
 
@@ -133,7 +137,34 @@ describe("density and mass", () => {
   it("an interval the wrong way round is refused", () =>
     expect(codes(prepareInput({ value: 5, interval: [9, 2] }, { field: "x" }))).toEqual(["range-upside-down x"]));
   it("a mass and a loading of zero are both told", () =>
-    expect(codes(areaAtLoading({ mass: exact(0), loading: exact(0) }, run))).toHaveLength(2));
+    [
+      [0, 0, 2],
+      [1, 0, 1],
+      [0, 1, 1],
+      [1, 1, 0],
+    ].forEach(([mass, loading, flaws]) => {
+      expect(codes(areaAtLoading({ mass: exact(mass!), loading: exact(loading!) }, run))).toHaveLength(flaws!);
+    }));
+  it("a density from the list of materials names its source", () => {
+    const [brass] = materialDensities.filter((one) => one.material === "brass");
+    const outcome = ball({ from: "material", id: brass!.id });
+    expect(outcome.ok && outcome.value.density).toMatchObject({
+      source: `${brass!.name}: ${brass!.source}`,
+      checked: brass!.checked,
+    });
+  });
+  it("a coat of a record of a thickness or a content that cannot be", () => {
+    const part = { form: "coating", material: "paint", thicknessMm: 0 };
+    const areal: ReportedContent = {
+      ...{ quantity: "coating-areal", state: "quantified", value: 1, u: 0 },
+      ...{ interval: null, below: null, upperBound: null, range: null },
+    };
+    expect(codes(coatOfPart(part, areal, run)!)).toEqual(["not-above-zero coatThickness"]);
+    expect(codes(coatOfPart(part, { ...areal, quantity: "coating-mass-fraction" }, run)!)).toEqual([
+      "not-above-zero coatThickness",
+    ]);
+    expect(codes(coatOfPart(part, { ...areal, u: Number.NaN }, run)!)).toEqual(["quantity-unreadable content"]);
+  });
   it("without a number of draws, as many as JCGM 101 7.2.2 asks for: the interval of a normal input to 1 %", () => {
     const outcome = elementMass({ by: "weighed", weight: { value: 1000, u: 10 }, content: exact(1000) }, { seed: 1 });
     const [low, high] = outcome.ok ? outcome.value.mass.interval : [0, 0];
@@ -230,7 +261,34 @@ describe("the calculator on half a form", () => {
     expect(compute({ from: "amount", amount: "5", element: "Br" }).grain).toBeNull();
     expect(compute({ from: "amount", amount: "5", element: "Pb" }).grain?.density).toBeGreaterThan(11);
   });
-  it("nothing by weight, an area and a loading: the ladder stands on the loading alone", () => {
+  it("a good basis beside a weight of the object that cannot be read", () =>
+    expect(problems({ from: "weight", weight: "5", content: "5", itemWeight: "heavy" })).toEqual([
+      "quantity-unreadable itemWeight",
+    ]));
+  it("a coat: untouched, flawed, or without anything to convert", () => {
+    expect(problems({ from: "coat" })).toEqual([]);
+    expect(problems({ from: "coat", area: "-1", coatLoading: "1" })).toEqual(["area-zero area"]);
+    const flawed = {
+      from: "coat",
+      densityFrom: "entered",
+      coatLoading: "much",
+      coatThickness: "thin",
+      density: "heavy",
+    } as const;
+    expect(problems({ ...flawed, area: "10" })).toEqual([
+      ...["quantity-unreadable coatLoading", "quantity-unreadable coatThickness", "quantity-unreadable density"],
+    ]);
+    const { coating } = compute({ from: "coat", densityFrom: "entered", area: "10", coatThickness: "50" });
+    expect(coating).toBeNull();
+  });
+  it("a range over two lines is read like one over a space, or refused", () =>
+    expect(codes(readQuantity("5\nlognormal", { field: "x" }))).toEqual(["quantity-unreadable x"]));
+  it("an uncertainty is written as its 95 % and read back", () => {
+    expect(quantityText({ value: 412, u: 10 })).toBe("412 ± 19.5996");
+    const back = readQuantity(quantityText({ value: 412, u: 10 }), { field: "x" });
+    expect(back.ok && back.value).toMatchObject({ value: 412, u: expect.closeTo(10, 4) });
+  });
+  it("an amount below detection: the ladder stands on its bound", () => {
     const { onArea } = compute({ from: "amount", amount: "< 5", over: "10" });
     expect(onArea?.ladder[0]?.mass).toBe(5);
   });

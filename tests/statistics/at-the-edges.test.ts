@@ -104,6 +104,14 @@ describe("searches that meet a strange function", () => {
     expect(Math.log10(leastDevianceRatio(hollows(1), 1e-3, 1e3))).toBeCloseTo(-1.0575, 3);
     expect(Math.log10(leastDevianceRatio(hollows(-1), 1e-3, 1e3))).toBeCloseTo(1.0575, 3);
   });
+  it("the higher of two maxima counts, whichever comes first", () => {
+    // −(x² − 4x + 3)² has its maxima at 1 and 3; the tilt makes one of them the higher.
+    const tilted = (tilt: number) => (x: number) => -((x * x - 4 * x + 3) ** 2) + tilt * x;
+    const slope = (tilt: number) => (x: number) => -2 * (x * x - 4 * x + 3) * (2 * x - 4) + tilt;
+    const grid = [0.5, 1.5, 2.5, 3.5];
+    expect(highestMaximum(tilted(0.1), slope(0.1), grid).at).toBeCloseTo(3.0125, 2);
+    expect(highestMaximum(tilted(-0.1), slope(-0.1), grid).at).toBeCloseTo(0.9875, 2);
+  });
   it("a slope that is no number any more: the place before it is not overstepped", () =>
     expect(
       highestMaximum(
@@ -112,6 +120,11 @@ describe("searches that meet a strange function", () => {
         [1, 3],
       ),
     ).toEqual({ at: 3, value: 3 }));
+  it("readings that do not rule out nothing at all put no bound on the mean", () => {
+    // Three readings of 1.5 u: 2Δℓ against nothing is 6.75, within the small-sample cut 3·ln(1 + 4.303²/2) = 6.98.
+    const r = lognormalRandomEffects([1.5, 1.5, 1.5], [1, 1, 1], [false, false, false]);
+    expect(r).toMatchObject({ status: "ok", mean: expect.closeTo(1.5, 6), interval: [0, Number.POSITIVE_INFINITY] });
+  });
   it("readings 20 decades apart, one of them 47 u below nothing, are answered", () => {
     const r = lognormalRandomEffects(
       [998791.85, 92161.148, 1.74897e25, -13842.577, -1056958.93],

@@ -219,24 +219,24 @@ describe("what changed between two revisions", () => {
 describe("amounts, by every source, shape and density", () => {
   const sizes = (shape: (typeof geometryShapes)[number]): Partial<AmountsState> => {
     const given: Record<string, string> = { outerDiameter: "12", innerDiameter: "6", wall: "1", topDiameter: "5" };
-    return Object.fromEntries(Object.keys(geometries[shape].dimensions).map((name) => [name, given[name] ?? "10 ± 1"]));
+    return Object.fromEntries(
+      Object.keys(geometries[shape].dimensions).map((name) => [name, given[name] ?? "10 ± 1"]),
+    ) as Partial<AmountsState>;
   };
-  const states: Partial<AmountsState>[] = amountSources.flatMap((from) =>
+  const states = amountSources.flatMap((from) =>
     geometryShapes.flatMap((shape) =>
       densitySources.flatMap((densityFrom) =>
-        [0, 1].map(
-          (odd): Partial<AmountsState> => ({
-            ...{ from, shape, densityFrom, ...sizes(shape), material: odd ? "" : "brass", rest: odd ? "" : "Sn" },
-            ...{ density: odd ? "" : "8.5", weight: "20", content: odd ? "< 40" : "1 to 3", contentUnit: "%" },
-            ...{
-              area: "100",
-              coatLoading: odd ? "1" : "0.5 ± 0.1",
-              coatThickness: "",
-              amount: odd ? "5" : "< 0.00002",
-            },
-            ...{ loading: "10", over: "50", sealed: odd ? "yes" : "no", element: odd ? "Br" : "Pb" },
-          }),
-        ),
+        [0, 1].map((odd) => ({
+          ...{ from, shape, densityFrom, ...sizes(shape), material: odd ? "" : "brass", rest: odd ? "" : "Sn" },
+          ...{ density: odd ? "" : "8.5", weight: "20", content: odd ? "< 40" : "1 to 3", contentUnit: "%" },
+          ...{
+            area: "100",
+            coatLoading: odd ? "1" : "0.5 ± 0.1",
+            coatThickness: "",
+            amount: odd ? "5" : "< 0.00002",
+          },
+          ...{ loading: "10", over: "50", sealed: odd ? "yes" : "no", element: odd ? "Br" : "Pb" },
+        })),
       ),
     ),
   );
