@@ -82,3 +82,10 @@ const bibtexEntry = (id: string, fields: Record<string, string>): string =>
   `@misc{${id},\n${Object.entries(fields)
     .map(([name, value]) => `  ${name} = {${value}}`)
     .join(",\n")}\n}\n`;
+
+/** The citation_* tags as a page's head takes them: by name, a name with several contents holding them all. */
+export function citationTags(meta: Citation["meta"]): Record<string, string[]> {
+  const tags: Record<string, string[]> = {};
+  for (const { name, content } of meta) tags[name] = [...(tags[name] ?? []), content];
+  return tags;
+}

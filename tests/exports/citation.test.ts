@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { citation } from "@/lib/exports/citation.ts";
+import { citation, citationTags } from "@/lib/exports/citation.ts";
 import { linkHeader } from "@/lib/exports/link-header.ts";
 import { publishedSample, sampleHistory } from "../support/sample-revisions.ts";
 
@@ -37,6 +37,8 @@ describe("citing a revision", () => {
     expect(byName("citation_title")).toHaveLength(1);
     expect(byName("citation_author")).toEqual(["Rowan Vale (invented)"]);
     expect(byName("citation_publication_date")).toEqual(["2026/11/24"]);
+    const two = citation(publishedSample({ testers: [{ name: "A" }, { name: "B" }] }), base);
+    expect(citationTags(two.meta)).toMatchObject({ citation_author: ["A", "B"], citation_language: ["en"] });
     expect(citation(publishedSample({ testers: [] }), base).meta).toContainEqual({
       name: "citation_author",
       content: "Elm Street Lending Shelf (invented)",

@@ -1,3 +1,4 @@
+import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import { citation } from "@/lib/exports/citation.ts";
 import { paths } from "@/lib/platform/paths.ts";
@@ -7,6 +8,7 @@ import styles from "./item-view.module.css";
 /** The same page for programs, and what proves that nobody changed it. */
 export function DataLinks({ snapshot, entry, baseUrl }: { snapshot: Snapshot; entry: LogEntry; baseUrl: string }) {
   const { slug, revision } = snapshot;
+  const { text, bibtex, cslJson } = citation({ snapshot, entry }, baseUrl);
   return (
     <>
       <ul>
@@ -27,10 +29,20 @@ export function DataLinks({ snapshot, entry, baseUrl }: { snapshot: Snapshot; en
             value: <a href={paths.revision(slug, revision)}>{paths.revision(slug, revision)}</a>,
           },
           { name: "SHA-256 of this revision", value: <code className={styles.hash}>{entry.snapshotSha256}</code> },
-          { name: "How to cite it", value: citation({ snapshot, entry }, baseUrl).text },
+          { name: "How to cite it", value: text },
           { name: "Licence of the data", value: snapshot.registry.licence },
         ]}
       />
+      <div className="no-print">
+        <Disclosure summary="To cite it: BibTeX and CSL-JSON">
+          <pre className={styles.cite}>
+            <code>{bibtex}</code>
+          </pre>
+          <pre className={styles.cite}>
+            <code>{JSON.stringify(cslJson, null, 2)}</code>
+          </pre>
+        </Disclosure>
+      </div>
     </>
   );
 }

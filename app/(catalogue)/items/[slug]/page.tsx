@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { citation, citationTags } from "@/lib/exports/citation.ts";
 import { systemClock } from "@/lib/platform/clock.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
@@ -30,6 +31,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
         "text/csv": paths.api.readings(slug, snapshot.revision),
       },
     },
+    other: citationTags(citation(loaded.item, environment().baseUrl).meta),
     robots: snapshot.kind === "withdrawal" ? { index: false } : null,
   };
 }

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { citation, citationTags } from "@/lib/exports/citation.ts";
 import { systemClock } from "@/lib/platform/clock.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
@@ -28,6 +29,7 @@ export async function generateMetadata(props: Props): Promise<Metadata> {
   return {
     title: `${snapshot.item.name}, revision ${snapshot.revision}`,
     alternates: { canonical: `${environment().baseUrl}${paths.item(snapshot.slug)}` },
+    other: citationTags(citation(loaded.item, environment().baseUrl).meta),
     robots: loaded.newest.revision === snapshot.revision ? null : { index: false },
   };
 }
