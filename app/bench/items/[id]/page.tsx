@@ -29,6 +29,7 @@ import { Objects } from "./objects.tsx";
 import { BenchTests } from "./other-tests.tsx";
 import { PartReadings } from "./part-readings.tsx";
 import { Photos } from "./photos.tsx";
+import { WhatNext } from "./what-next.tsx";
 
 export const metadata: Metadata = { title: "Item" };
 
@@ -46,7 +47,7 @@ export default async function BenchItemPage({ params, searchParams }: Props) {
   if (!draft) notFound();
   const { record, snapshot, placed } = draft;
   const { item } = record;
-  const tests = await allTestsOfItem(database(), item.id);
+  const tests = draft.blind ? [] : await allTestsOfItem(database(), item.id);
   const parts = snapshot.specimens.flatMap((specimen) => specimen.parts.map((part) => ({ specimen, part })));
   return (
     <>
@@ -125,6 +126,7 @@ export default async function BenchItemPage({ params, searchParams }: Props) {
             }
           >
             <PartResults placed={placed.filter((p) => p.part.id === part.id)} files={snapshot.files} />
+            <WhatNext partId={part.id} draft={draft} />
             <PartReadings part={part} readings={record.readings.filter((r) => r.componentId === part.id)} />
           </Entry>
         ))}
