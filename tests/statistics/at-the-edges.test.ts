@@ -1,12 +1,14 @@
 import { describe, expect, it } from "vitest";
+import { censoredRandomEffects } from "@/lib/statistics/censored-random-effects.ts";
 import { scaleOf } from "@/lib/statistics/checks.ts";
 import { detectionNoncentrality } from "@/lib/statistics/detection-noncentrality.ts";
-import { normalHazardSlope } from "@/lib/statistics/distributions.ts";
+import { normalHazardBelow, normalHazardSlope } from "@/lib/statistics/distributions.ts";
 import { highestMaximum } from "@/lib/statistics/highest-maximum.ts";
 import { lognormalRandomEffects } from "@/lib/statistics/lognormal-random-effects.ts";
 import { lognormalReading } from "@/lib/statistics/lognormal-reading.ts";
 import { moments } from "@/lib/statistics/moments.ts";
 import { multirule } from "@/lib/statistics/multirule.ts";
+import { nestedAnova } from "@/lib/statistics/nested-anova.ts";
 import { profileEnd } from "@/lib/statistics/profile-interval.ts";
 import { randomEffects } from "@/lib/statistics/random-effects.ts";
 import { upperBoundAllCensored } from "@/lib/statistics/upper-bound-all-censored.ts";
@@ -134,6 +136,40 @@ describe("searches that meet a strange function", () => {
     expect(r.status).toBe("ok");
     expect(r.interval![0]).toBeLessThan(r.mean!);
     expect(r.interval![1]).toBeGreaterThan(r.mean!);
+  });
+});
+
+describe("an answer is the maximum itself, not a place near it", () => {
+  it("the slope of the censored likelihood is zero in the mean, to the last digits", () => {
+    const x = [412, 405, 380, 398, 350, 371];
+    const u = [9, 8, 12, 7, 15, 10];
+    const below = [false, false, true, false, true, false];
+    const { status, mean, tau } = censoredRandomEffects(x, u, below);
+    expect(status).toBe("ok");
+    let slope = 0;
+    let curvature = 0;
+    for (const [i, value] of x.entries()) {
+      const s = Math.hypot(u[i]!, tau!);
+      const z = (value - mean!) / s;
+      slope += below[i] ? -normalHazardBelow(z) / s : z / s;
+      curvature += 1 / (s * s);
+    }
+    // In units of the mean's own standard error.
+    expect(Math.abs(slope) / Math.sqrt(curvature)).toBeLessThan(1e-9);
+  });
+  it("components of scatter a million times apart scale with their values, however small those are", () => {
+    const y = [0, 0.1, 30, 30.2, 9000, 9000.1, 9040, 9040.3, -7000, -7000.2, -6970, -6970.1];
+    const at = (size: number) => nestedAnova(y.map((one, i) => ({ a: i >> 2, b: i >> 1, y: one * size }))).reml;
+    const [one, small] = [at(1), at(1e-4)];
+    expect(one.a / one.error).toBeGreaterThan(1e6);
+    for (const part of ["a", "b", "error"] as const) expect(small[part] / one[part] / 1e-8).toBeCloseTo(1, 6);
+  });
+  it("and do not change when every value is 2³⁰ higher", () => {
+    const y = [3, 5, 9, 4, 12, 15, 11, 17, 2, 8, 6, 1];
+    const at = (offset: number) => nestedAnova(y.map((one, i) => ({ a: i >> 2, b: i >> 1, y: one + offset }))).reml;
+    const [low, high] = [at(0), at(2 ** 30)];
+    for (const part of ["a", "b", "error", "seMean"] as const) expect(high[part]).toBeCloseTo(low[part], 9);
+    expect(high.mean - 2 ** 30).toBeCloseTo(low.mean, 5);
   });
 });
 
