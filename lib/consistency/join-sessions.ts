@@ -20,8 +20,8 @@ export type LooseReading = {
 export type Joined = {
   /** Where each reading goes; null: nowhere yet. Holds those only whose session changes. */
   moves: { id: string; sessionId: string | null }[];
-  /** Readings that two sessions or more claim. */
-  overlaps: { id: string; sessionIds: string[] }[];
+  /** Readings that two sessions or more claim, and the one of them that has it, if one does. */
+  overlaps: { id: string; sessionIds: string[]; keptIn: string | null }[];
   /** Readings outside any session, in stretches as they were taken. */
   gaps: Gap[];
   /** Readings that no time or no instrument places; a person says where they belong. */
@@ -46,8 +46,8 @@ const minute = 60_000;
 
 /**
  * Which session each reading belongs to: the one of its instrument that its time, put right by the session's clock shift, falls into (ends
- * included). A reading that two claim stays where a person put it, if that is one of them, and belongs to neither otherwise. Without a
- * time, what a person said stands.
+ * included). A reading that two claim stays where it is, if that is one of them, and belongs to neither otherwise; it is listed as long as both
+ * claim it. Without a time, what a person said stands.
  *
  * @example joinSessions([{ id: "r", instrumentId: "a", takenAt: "2026-03-14T10:00:00Z", sessionId: null }],
  *   [{ id: "s", instrumentId: "a", startedAt: "2026-03-14T09:00:00Z", endedAt: "2026-03-14T11:00:00Z", clockShiftMinutes: 0 }]).moves // [{ id: "r", sessionId: "s" }]
@@ -65,7 +65,7 @@ export function joinSessions(readings: readonly LooseReading[], sittings: readon
     const kept = sessionId !== null && claims.includes(sessionId);
     const next = kept ? sessionId : claims.length === 1 ? (claims[0] as string) : null;
     if (next !== sessionId) joined.moves.push({ id, sessionId: next });
-    if (claims.length > 1 && !kept) joined.overlaps.push({ id, sessionIds: claims });
+    if (claims.length > 1) joined.overlaps.push({ id, sessionIds: claims, keptIn: next });
     if (claims.length === 0) loose.push({ ...reading, instrumentId, takenAt });
   }
   joined.gaps = stretches(loose).map((stretch) => gapOf(stretch, sittings));

@@ -30,10 +30,10 @@ describe("readings join sessions", () => {
     const two = [sitting("s", "10:00", "11:00"), sitting("t", "10:50", "12:00")];
     expect(joinSessions([reading("1", "10:55")], two)).toMatchObject({
       moves: [],
-      overlaps: [{ id: "1", sessionIds: ["s", "t"] }],
+      overlaps: [{ id: "1", sessionIds: ["s", "t"], keptIn: null }],
     });
     const chosen = joinSessions([reading("1", "10:55", { sessionId: "t" })], two);
-    expect(chosen).toMatchObject({ moves: [], overlaps: [] });
+    expect(chosen).toMatchObject({ moves: [], overlaps: [{ id: "1", keptIn: "t" }] });
     expect(joinSessions([reading("1", "10:10", { sessionId: "t" })], two).moves).toEqual([{ id: "1", sessionId: "s" }]);
   });
   it("without a time or an instrument wait for a person, whose word stands", () => {

@@ -27,8 +27,8 @@ export function LeftOver({ joined, ...known }: Known & { joined: Joined }) {
       ) : null}
       {overlaps.length > 0 ? (
         <Entry title="Claimed twice" id="claimed-twice">
-          {overlaps.map(({ sessionIds, ids }) => (
-            <ClaimAnswer key={sessionIds.join()} sessionIds={sessionIds} ids={ids} {...known} />
+          {overlaps.map((claim) => (
+            <ClaimAnswer key={`${claim.sessionIds.join()} ${claim.keptIn}`} {...claim} {...known} />
           ))}
         </Entry>
       ) : null}
@@ -93,14 +93,18 @@ function GapAnswer({ gap, sessions, instruments }: Known & { gap: Gap }) {
   );
 }
 
-function ClaimAnswer({ sessionIds, ids, sessions }: Known & { sessionIds: string[]; ids: string[] }) {
+type Claim = { sessionIds: string[]; keptIn: string | null; ids: string[] };
+
+function ClaimAnswer({ sessionIds, keptIn, ids, sessions }: Known & Claim) {
   const claims = sessions.filter((s) => sessionIds.includes(s.id));
   const choices = claims.map((s) => ({ value: s.id, label: `${s.instrument.name}, ${sittingTime(s)}` }));
+  const kept = claims.find((s) => s.id === keptIn);
   return (
     <section className="flow">
       <p>
-        {counted(ids.length, "reading lies", "readings lie")} in the time of {counted(claims.length, "session")}, and so{" "}
-        {ids.length === 1 ? "is" : "are"} in none. Choose one here, or change the start or end of one:{" "}
+        {counted(ids.length, "reading lies", "readings lie")} in the time of {counted(claims.length, "session")}, and{" "}
+        {ids.length === 1 ? "is" : "are"} in {kept ? `that of ${sittingTime(kept)} for now` : "none of them"}. Choose
+        one here, or change the start or end of one, so that only one claims {ids.length === 1 ? "it" : "them"}:{" "}
         {claims.map((s, at) => (
           <span key={s.id}>
             {at > 0 ? "; " : ""}
@@ -113,17 +117,17 @@ function ClaimAnswer({ sessionIds, ids, sessions }: Known & { sessionIds: string
         {ids.map((id) => (
           <input key={id} type="hidden" name="readingIds" value={id} />
         ))}
-        <RadioGroup name="sessionId" legend="Session" choices={choices} />
+        <RadioGroup name="sessionId" legend="Session" choices={choices} defaultValue={keptIn ?? ""} />
       </ActionForm>
     </section>
   );
 }
 
-function groupsOf(overlaps: Joined["overlaps"]): { sessionIds: string[]; ids: string[] }[] {
-  const groups = new Map<string, { sessionIds: string[]; ids: string[] }>();
-  for (const { id, sessionIds } of overlaps) {
-    const key = sessionIds.join();
-    groups.set(key, { sessionIds, ids: [...(groups.get(key)?.ids ?? []), id] });
+function groupsOf(overlaps: Joined["overlaps"]): Claim[] {
+  const groups = new Map<string, Claim>();
+  for (const { id, sessionIds, keptIn } of overlaps) {
+    const key = `${sessionIds.join()} ${keptIn}`;
+    groups.set(key, { sessionIds, keptIn, ids: [...(groups.get(key)?.ids ?? []), id] });
   }
   return [...groups.values()];
 }
