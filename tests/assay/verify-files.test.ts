@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
 import { beforeEach, describe, expect, inject, it } from "vitest";
-import { openDatabase } from "@/lib/store/database.ts";
+import { openDatabase, withInterruption } from "@/lib/store/database.ts";
 import { findItem } from "@/lib/store/items.ts";
 import { addPhotoWorkflow } from "@/lib/workflows/add-photo.ts";
 import { publishItemWorkflow } from "@/lib/workflows/publish-item.ts";
@@ -31,6 +31,8 @@ beforeEach(async () => {
   await db.$disconnect();
 });
 
+const stored = () =>
+  ["originals", "photos"].flatMap((folder) => readdirSync(join(dataDir, folder)).map((name) => `${folder}/${name}`));
 const verify = () => assay("verify-files", dataDir);
 
 describe("verify-files", () => {
@@ -59,6 +61,29 @@ describe("verify-files", () => {
       ["unfinished", "photos/1.webp.ab12.part"],
     ]);
     expect(stderr).toBe("The files and the records do not agree: 4 faults.\n");
+  });
+
+  it("lists every file that a stop between file and record leaves behind", async () => {
+    const db = openDatabase(join(dataDir, "registry.db"));
+    const owner = await db.user.findFirstOrThrow();
+    const { id: itemId } = await db.item.findFirstOrThrow();
+    const before = new Set(stored());
+    const bytes = await sharp({ create: { width: 600, height: 500, channels: 3, background: "#35a" } })
+      .jpeg()
+      .toBuffer();
+    // The first look-up goes through, then the files are written, then the power goes.
+    const cut = withInterruption(db, (call) => {
+      if (call > 1) throw new Error("power cut");
+    });
+    const person = { id: owner.id, name: owner.name, email: owner.email, role: "owner" as const };
+    const context = { db: cut, person, clock: () => new Date("2026-05-04T10:00:00Z") };
+    await expect(addPhotoWorkflow(context, { itemId }, { name: "b.jpg", bytes }, dataDir)).rejects.toThrow("power cut");
+    await db.$disconnect();
+    const left = stored().filter((path) => !before.has(path));
+    expect(left).toHaveLength(3); // the original and two widths
+    const { code, stdout } = await verify();
+    expect(code).toBe(1);
+    expect(stdout.trim().split("\n").sort()).toEqual(left.map((path) => `orphan: ${path}, named by no record`).sort());
   });
 
   it("notices an instrument file changed in the database", async () => {

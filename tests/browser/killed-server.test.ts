@@ -42,12 +42,14 @@ const post = async (context: BrowserContext, path: string, options: object): Pro
   return answer?.ok() ? await answer.json().catch(() => null) : null;
 };
 
-/** A photo like no other, large enough to keep the server busy for a moment. */
-async function noisyPhoto(): Promise<Buffer> {
-  const noise = { type: "gaussian" as const, mean: randomInt(60, 200), sigma: 40 };
-  return sharp({ create: { width: 2000, height: 1500, channels: 3, background: "#888", noise } })
+/** Photos like no other, large enough to keep the server busy for a moment. */
+async function noisyPhotos(count: number): Promise<Buffer[]> {
+  const noise = { type: "gaussian" as const, mean: 128, sigma: 40 };
+  const base = await sharp({ create: { width: 2000, height: 1500, channels: 3, background: "#888", noise } })
     .jpeg()
     .toBuffer();
+  const edge = (n: number) => ({ left: n, top: n, width: 1900, height: 1400 });
+  return Promise.all(Array.from({ length: count }, (_, n) => sharp(base).extract(edge(n)).jpeg().toBuffer()));
 }
 
 const readingsOf = (partId: string, round: number) => ({
@@ -93,18 +95,21 @@ it("killed at ten random moments between upload and save, nothing saved is lost 
   });
   const { itemId = "", partId = "" } = start ?? {};
   expect(partId).not.toBe("");
-  const upload = async () =>
+  const photos = await noisyPhotos(11);
+  const upload = () =>
     post(context, `/bench/items/${itemId}/photos/upload`, {
-      multipart: { photo: { name: "noisy.jpg", mimeType: "image/jpeg", buffer: await noisyPhoto() } },
+      multipart: { photo: { name: "noisy.jpg", mimeType: "image/jpeg", buffer: photos.pop() ?? Buffer.alloc(0) } },
     });
-  // How long a sending takes here and now, so that the moments fall into it.
+  // How long a sending takes on a server that has just begun, so that the moments fall into it.
+  await served.kill();
+  await served.start();
   const before = performance.now();
   const saved = { photos: [(await upload())?.["id"] ?? ""], batches: [] as string[] };
   const whole = Math.ceil(performance.now() - before);
   const moments: number[] = [];
   for (let round = 1; round <= 10; round += 1) {
     const sending = [upload(), post(context, "/bench/table/send", { data: readingsOf(partId, round) })] as const;
-    const moment = randomInt(0, whole * 2);
+    const moment = randomInt(0, Math.ceil(whole * 1.2));
     moments.push(moment);
     await new Promise((resolve) => setTimeout(resolve, moment));
     await served.kill();

@@ -61,8 +61,8 @@ export function SpotBoard({
   const settling = useRef<ReturnType<typeof setTimeout>>(undefined);
 
   const spots = useMemo(() => kept.map((spot) => ({ ...spot, ...moving.get(spot.id) })), [kept, moving]);
-  // Before any reading is on a spot, the registry's only analyser is the one it will be shot with.
-  const assumed = windows.length === 1 ? (windows[0] ?? null) : null;
+  // Before any reading is on a spot nobody knows which analyser will shoot there; the widest window shows the most it can see.
+  const [assumed, setAssumed] = useState<number | null>(windows.at(-1) ?? null);
   const drawn = spots.map((s) => ({
     spot: s.label,
     part: s.componentId,
@@ -199,6 +199,15 @@ export function SpotBoard({
           </p>
         </PhotoStage>
         {note ? <p className="small soft">{note}</p> : null}
+        {windows.length > 1 && photo.scale && spots.some((spot) => spot.windowMm === null) ? (
+          <SelectField
+            name="spot-window"
+            label="Window, for spots without readings yet"
+            value={String(assumed)}
+            onChange={(event) => setAssumed(Number(event.currentTarget.value))}
+            choices={windows.map((mm) => ({ value: String(mm), label: `${mm} mm across` }))}
+          />
+        ) : null}
         {parts.length > 0 ? (
           <Actions>
             <Button disabled={pending} onClick={() => mark({ x: 0.5, y: 0.5 })}>
