@@ -66,8 +66,19 @@ describe("what is printed of an item", () => {
       ])
         expect(words, slug).toContain(caution);
     }
+    // However long the words are, it stays one page, and the cautions with the address stay on it: the rest gives way.
+    await page.evaluate(() => {
+      for (const one of document.querySelectorAll("article h1, article header p:last-child, article td"))
+        one.textContent = `${one.textContent} `.repeat(12);
+    });
+    expect((await printed(page, "stretched")).pages).toBe(1);
+    expect(
+      await page.evaluate(() => {
+        const bottom = (selector: string) => document.querySelector(selector)!.getBoundingClientRect().bottom;
+        return bottom("article footer") <= bottom("article") + 1;
+      }),
+    ).toBe(true);
     const [first] = items;
-    await page.emulateMedia({ media: "screen" });
     await page.goto(`/items/${first!.slug}/labels`);
     expect((await printed(page, "labels")).pages).toBe(1);
     expect(await page.locator("main svg").count()).toBe(24);
