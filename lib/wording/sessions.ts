@@ -91,7 +91,7 @@ export function uncountedSentence(
 export function recoveriesText(recoveries: readonly (number | null)[]): string {
   const read = recoveries.filter((r) => r !== null);
   const missed = recoveries.length - read.length;
-  const [low, high] = [Math.min(...read), Math.max(...read)].map((r) => significant(r, 3));
+  const [low, high] = read.length === 0 ? [] : [Math.min(...read), Math.max(...read)].map((r) => significant(r, 3));
   const range = read.length === 0 ? "" : `${low}${low === high ? "" : ` to ${high}`} of the certified value`;
   return [range, missed > 0 ? `${counted(missed, "time", "times")} not detected` : ""].filter(Boolean).join("; ");
 }
