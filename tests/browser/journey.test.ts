@@ -123,8 +123,22 @@ function bestPart(sample: string, parts: string[]): string {
   return scored.sort((a, b) => b.score - a.score)[0]?.text ?? "";
 }
 
+/** The shelf asks for one approval: a reviewer looks at it in a browser of their own. */
 async function publish(page: Page): Promise<void> {
-  await page.getByText("Publish without a review").first().click();
-  await page.getByRole("button", { name: "Publish without a review" }).click();
+  const path = new URL(page.url()).pathname;
+  await page.getByRole("radio", { name: "Nothing does" }).check();
+  await page.getByRole("button", { name: "Ask for a review" }).click();
+  await page.getByText("Waiting for a reviewer").waitFor();
+  const { page: reviewer, context } = await newPage(browser);
+  await signIn(reviewer, "reviewer");
+  await reviewer.goto(path.replace("/bench/items/", "/review/"));
+  await reviewer.getByRole("radio", { name: "Nothing does" }).check();
+  await reviewer.getByRole("button", { name: "Take it up for review" }).click();
+  await reviewer.getByRole("radio", { name: /I approve/ }).check();
+  await reviewer.getByRole("button", { name: "Give this decision" }).click();
+  await reviewer.getByText("Approved. The tester can publish it").waitFor();
+  await context.close();
+  await page.goto(path);
+  await page.getByRole("button", { name: "Publish", exact: true }).click();
   await page.getByText("Public page:").waitFor();
 }
