@@ -31,14 +31,55 @@ const box = (label: { at: number; dx: number; width: number }, width: number): B
   return { left, right: left + label.width };
 };
 
-/** Offsets to try, the best first: all of them inside the width. */
-function offsets(wish: LabelWish, size: number, width: number): number[] {
+type Try = { text: string; size: number; dx: number; anchor: PlacedLabel["anchor"]; price: number };
+
+/** Least share of the width that a label cut short may be given beside its leader. */
+const leastRoom = 0.4;
+
+/**
+ * Ways to put a label, all of them inside the width: beside its leader or centred on it; where there is no room for that, over it, or
+ * beside it and cut short.
+ */
+function waysToPut(wish: LabelWish, fontSize: number, width: number): Try[] {
   const x = wish.at * width;
-  const inside = (left: number): boolean => left >= 0 && left + size <= width;
-  const tries = wish.put === "beside" ? [clearOfLeader, -size - clearOfLeader] : [-size / 2];
-  const fitting = tries.filter((dx) => inside(x + dx));
-  const clamped = Math.min(Math.max(x - size / 2, 0), width - size) - x;
-  return fitting.length ? fitting : [clamped];
+  const sized = (room: number): { text: string; size: number } => {
+    const text = fitText(wish.text, fontSize, room);
+    return { text, size: Math.min(textWidth(text, fontSize), room) };
+  };
+  const whole = sized(width);
+  const { size } = whole;
+  const inside = ({ dx, size: own }: Try): boolean => x + dx >= 0 && x + dx + own <= width;
+  const right = (one: { text: string; size: number }, price: number): Try => ({
+    ...one,
+    dx: clearOfLeader,
+    anchor: "start",
+    price,
+  });
+  const left = (one: { text: string; size: number }, price: number): Try => ({
+    ...one,
+    dx: -one.size - clearOfLeader,
+    anchor: "end",
+    price: price + 0.1,
+  });
+  const best: Try[] =
+    wish.put === "beside"
+      ? [right(whole, 0), left(whole, 0)]
+      : [{ ...whole, dx: -size / 2, anchor: "middle", price: 0 }];
+  const fitting = best.filter(inside);
+  if (fitting.length > 0) return fitting;
+  const clamped: Try = {
+    ...whole,
+    dx: Math.min(Math.max(x - size / 2, 0), width - size) - x,
+    anchor: "middle",
+    price: 0.2,
+  };
+  if (wish.put === "centred") return [clamped];
+  const rooms = [width - x - clearOfLeader, x - clearOfLeader] as const;
+  const cut = [right(sized(rooms[0]), 1), left(sized(rooms[1]), 1)].filter((one, at) => {
+    const room = rooms[at] ?? 0;
+    return room >= leastRoom * width && one.size <= room;
+  });
+  return [clamped, ...cut.filter(inside)];
 }
 
 /** How many leaders would run through a label put so; the label's own leader through labels nearer the line counts too. */
@@ -66,20 +107,13 @@ function placeInOrder(wishes: LabelWish[], width: number, fontSize: number): { p
   const placed: PlacedLabel[] = [];
   let cost = 0;
   for (const wish of wishes) {
-    const text = fitText(wish.text, fontSize, width);
-    const size = Math.min(textWidth(text, fontSize), width);
+    const ways = waysToPut(wish, fontSize, width);
     let best: { label: PlacedLabel; cost: number } | null = null;
     for (let row = 0; row <= placed.length; row++)
-      for (const dx of offsets(wish, size, width)) {
-        const anchor =
-          dx === clearOfLeader
-            ? ("start" as const)
-            : dx === -size - clearOfLeader
-              ? ("end" as const)
-              : ("middle" as const);
+      for (const { text, size, dx, anchor, price: own } of ways) {
         const label = { id: wish.id, at: wish.at, text, dx, width: size, row, anchor };
         if (clashes(label, placed, width)) continue;
-        const price = row + 4 * crossings(label, placed, width) + (dx < 0 ? 0.1 : 0);
+        const price = row + 4 * crossings(label, placed, width) + own;
         if (best === null || price < best.cost) best = { label, cost: price };
       }
     if (best !== null) {

@@ -196,6 +196,7 @@ function References({ state, result }: Given) {
           cell: ({ reference }) => withUnit(significant(reference.value), "µg/ft²"),
         },
         { key: "surface", head: "On", nowrap: true, cell: ({ reference }) => surfaceNames[reference.surface] },
+        { key: "area", head: "It would go over", numeric: true, cell: ({ area }) => estimateText(area) },
         {
           key: "period",
           head: "Published for",
@@ -209,7 +210,6 @@ function References({ state, result }: Given) {
             </>
           ),
         },
-        { key: "area", head: "It would go over", numeric: true, cell: ({ area }) => estimateText(area) },
         {
           key: "draw",
           head: "Drawing",
