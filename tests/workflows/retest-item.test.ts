@@ -139,8 +139,9 @@ it("handed in, both values stand, and the readings are combined by the method", 
   const marked = await db.reading.findMany({ where: { retestId }, select: { id: true } });
   expect(marked.map((r) => r.id).sort()).toEqual(own.map((r) => r.id).sort());
   expect(await readingsOfComponents(db, [partId])).toHaveLength(8);
-  expect((await actsOnItem(db, itemId)).map((act) => [act.action, act.actorName]).slice(0, 2)).toEqual([
+  expect((await actsOnItem(db, itemId)).map((act) => [act.action, act.actorName]).slice(0, 3)).toEqual([
     ["hand-in-retest", "Otto"],
+    ["assign-readings", "Otto"],
     ["ask-retest", "Ritva"],
   ]);
 });
