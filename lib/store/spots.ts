@@ -65,10 +65,6 @@ export async function markSpot(tx: Db, componentId: string, label: string, place
   return known?.id ?? (await tx.spot.create({ data: { ...data, componentId, label } })).id;
 }
 
-export async function renameSpot(tx: Db, id: string, label: string): Promise<void> {
-  await tx.spot.update({ where: { id }, data: { label } });
-}
-
 /** Takes the mark off its photo. A spot that no reading is on is forgotten with it. */
 export async function unmarkSpot(tx: Db, id: string): Promise<void> {
   const readings = await tx.reading.count({ where: { spotId: id } });

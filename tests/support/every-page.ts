@@ -29,6 +29,7 @@ const fixedDesk: [string, string][] = [
   ["bench", "/bench"],
   ["bench-import", "/bench/import"],
   ["bench-hand", "/bench/by-hand"],
+  ["bench-table", "/bench/table"],
   ["bench-readings", "/bench/readings"],
   ["bench-instruments", "/bench/instruments"],
   ["bench-sessions", "/bench/sessions"],
