@@ -51,7 +51,7 @@ export class Copy {
 
 const imported = /(?:from|import)\s+"((?:@\/|\.{1,2}\/)[^"]+\.(?:ts|tsx|json))"/g;
 
-/** For every test file of these folders, the files of the repository it reaches through its imports. */
+/** For every test file of these folders, the files of the repository it reaches through its imports, and by how many steps. */
 export function reach(root, folders) {
   const known = new Map();
   const direct = (file) => {
@@ -71,11 +71,9 @@ export function reach(root, folders) {
   );
   return new Map(
     tests.map((test) => {
-      const seen = new Set();
-      const queue = [test];
-      for (let file = queue.pop(); file; file = queue.pop())
-        for (const next of direct(file)) if (!seen.has(next)) seen.add(next) && queue.push(next);
-      return [test, seen];
+      const steps = new Map([[test, 0]]);
+      for (const [file, far] of steps) for (const next of direct(file)) if (!steps.has(next)) steps.set(next, far + 1);
+      return [test, steps];
     }),
   );
 }
