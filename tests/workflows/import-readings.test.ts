@@ -1,4 +1,6 @@
 import { expect, it } from "vitest";
+import { mappingOfForm } from "@/app/bench/imports/[id]/mapping-form-values.ts";
+import { mappingView, startingMapping } from "@/app/bench/imports/[id]/mapping-view.ts";
 import { answerQuestions } from "@/lib/readings/answer-questions.ts";
 import { proposeMapping } from "@/lib/readings/propose-mapping.ts";
 import { batchFile } from "@/lib/store/batch-table.ts";
@@ -161,4 +163,26 @@ it("a workbook: the sheet chosen is the one loaded, read again for a row to mend
   expect(aside).toMatchObject({ row: 4, cells: ["2", "mug", "twelve", "2"] });
   must(await mendRowWorkflow(context, { batchId: batch.id, rowId: aside?.id ?? "", cells: ["2", "mug", "12", "2"] }));
   expect(await countReadings(context.db, { batchId: batch.id })).toBe(2);
+});
+
+it("a second file with the same header starts from what was said of the first: its form need not ask again", async () => {
+  const context = await contextAs("tester");
+  await imported(context);
+  const { batch } = must(
+    await receiveFileWorkflow(context, { name: "second.csv", bytes: bytesOf(smallFile.replaceAll("412", "413")) }),
+  );
+  const file = must(await batchFile(context.db, batch));
+  const view = await mappingView(context.db, batch, file);
+  expect(view).toMatchObject({ source: "remembered", questions: [] });
+  // The form of such a screen holds the columns and no answers, since nothing was asked.
+  const form = new FormData();
+  for (const [at, { use, element, unit }] of view.uses.entries()) {
+    form.set(`use-${at}`, use);
+    form.set(`element-${at}`, element ?? "");
+    form.set(`unit-${at}`, unit ?? "");
+  }
+  const { mapping: base } = await startingMapping(context.db, batch, file);
+  const mapping = must(mappingOfForm(form, file.table, base));
+  const done = must(await importReadingsWorkflow(context, { batchId: batch.id, mapping, instrumentId: null }));
+  expect(done.readings).toBe(6);
 });

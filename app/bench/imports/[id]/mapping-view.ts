@@ -31,10 +31,7 @@ export async function mappingView(db: Database, batch: Batch, file: OpenedFile):
   const { table, sheet, sheets } = file;
   const instruments = await listInstruments(db);
   const proposal = proposeMapping(table);
-  const drafted = draftOf(batch, sheet);
-  const remembered = drafted === null ? await rememberedMapping(db, headerFingerprint(table)) : null;
-  const said = drafted ?? (remembered ? mappingSchema.parse(JSON.parse(remembered.mapping)) : proposal.mapping);
-  const start = { ...said, sheet };
+  const { mapping: start, source, remembered } = await startingMapping(db, batch, file);
   const named = batch.instrumentId ?? remembered?.instrumentId ?? null;
   const instrument = instruments.find((i) => i.id === named) ?? instrumentNamedIn(table, start, instruments);
   const known = answerQuestions(start, answersOfInstrument(instrument, start));
@@ -42,7 +39,7 @@ export async function mappingView(db: Database, batch: Batch, file: OpenedFile):
   return {
     ...{ table, sheet, sheets },
     mapping,
-    source: drafted ? "draft" : remembered ? "remembered" : "proposed",
+    source,
     uses: usesOf(table, mapping),
     samples: table.columns.map((_, at) => samplesOf(table, at)),
     questions,
@@ -53,8 +50,29 @@ export async function mappingView(db: Database, batch: Batch, file: OpenedFile):
   };
 }
 
+/**
+ * Where a waiting file's mapping starts: what was said of it so far, else what was said of a file with the same header, else what the
+ * header seems to say. The screen and the form that it sends start from the same.
+ */
+export async function startingMapping(
+  db: Database,
+  batch: Batch,
+  { table, sheet }: OpenedFile,
+): Promise<{ mapping: Mapping; source: MappingView["source"]; remembered: RememberedMapping | null }> {
+  const drafted = draftOf(batch, sheet);
+  if (drafted) return { mapping: { ...drafted, sheet }, source: "draft", remembered: null };
+  const remembered = await rememberedMapping(db, headerFingerprint(table));
+  if (!remembered) return { mapping: { ...proposeMapping(table).mapping, sheet }, source: "proposed", remembered };
+  return {
+    mapping: { ...mappingSchema.parse(JSON.parse(remembered.mapping)), sheet },
+    source: "remembered",
+    remembered,
+  };
+}
+type RememberedMapping = NonNullable<Awaited<ReturnType<typeof rememberedMapping>>>;
+
 /** What was said so far, where it was said of this very sheet. */
-export function draftOf(batch: Batch, sheet: string | null): Mapping | null {
+function draftOf(batch: Batch, sheet: string | null): Mapping | null {
   const draft = batch.mapping === null ? null : mappingSchema.parse(JSON.parse(batch.mapping));
   return draft?.sheet === sheet ? draft : null;
 }

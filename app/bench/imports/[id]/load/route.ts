@@ -3,14 +3,13 @@ import { requirePermission } from "@/lib/access/require-permission.ts";
 import { formTextOrNull } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import type { Outcome, Problem } from "@/lib/quantity/problem.ts";
-import { proposeMapping } from "@/lib/readings/propose-mapping.ts";
 import { batchFile } from "@/lib/store/batch-table.ts";
 import { findBatch } from "@/lib/store/imports.ts";
 import { problemSentences } from "@/lib/wording/problems.ts";
 import { type ImportDone, type ImportProgress, importReadingsWorkflow } from "@/lib/workflows/import-readings.ts";
 import { saveMappingWorkflow } from "@/lib/workflows/save-mapping.ts";
 import { mappingOfForm } from "../mapping-form-values.ts";
-import { draftOf } from "../mapping-view.ts";
+import { startingMapping } from "../mapping-view.ts";
 
 type Params = { params: Promise<{ id: string }> };
 
@@ -57,9 +56,9 @@ async function load(
   if (!batch) return refuse({ code: "unknown-import", found: id });
   const opened = await batchFile(context.db, batch, formTextOrNull(data, "sheet"));
   if (!opened.ok) return opened;
-  const { table, sheet } = opened.value;
+  const { table } = opened.value;
   const instrumentId = formTextOrNull(data, "instrumentId");
-  const base = { ...(draftOf(batch, sheet) ?? proposeMapping(table).mapping), sheet };
+  const { mapping: base } = await startingMapping(context.db, batch, opened.value);
   const mapping = mappingOfForm(data, table, base);
   if (!mapping.ok) return mapping;
   const saved = await saveMappingWorkflow(context, { batchId: id, mapping: mapping.value, instrumentId });
