@@ -34,12 +34,40 @@ export function grid(quick: boolean): Cell[] {
   return cells;
 }
 
+/** What came of some parts of a cell, as counts that add up; the widths by their median, null where no interval was stated. */
+export type Tally = {
+  trials: number;
+  stated: number;
+  covered: number;
+  unsafe: number;
+  medianWidth: number | null;
+  below: [number, number];
+  above: [number, number];
+  byBound: number;
+};
+
+/** Parts in a block; a cell's own random numbers start anew with each, so that blocks can be made in any order. */
+export const blockOf = 1000;
+
 /** One cell: `trials` parts, each shot once at every spot. */
 export function simulateCell(cell: Cell, trials: number): CellResult {
-  const random = randomFrom(seedOf(cell));
-  const limit = cell.below === 0 ? Number.NEGATIVE_INFINITY : detectionLimit(cell, random);
+  const blocks = Math.ceil(trials / blockOf);
+  return resultOf(
+    cell,
+    Array.from({ length: blocks }, (_, block) =>
+      simulateBlock(cell, block, Math.min(blockOf, trials - block * blockOf)),
+    ),
+  );
+}
+
+/** Block number `block` of a cell. */
+export function simulateBlock(cell: Cell, block: number, trials: number): Tally {
+  const limit = cell.below === 0 ? Number.NEGATIVE_INFINITY : detectionLimit(cell, randomFrom(seedOf(cell, "limit")));
+  const random = randomFrom(seedOf(cell, `block ${block}`));
   const widths: number[] = [];
-  const tally: Tally = { covered: 0, unsafe: 0, below: [0, 0], above: [0, 0], byBound: 0 };
+  const tally: Tally = {
+    ...{ trials, stated: 0, covered: 0, unsafe: 0, medianWidth: null, below: [0, 0], above: [0, 0], byBound: 0 },
+  };
   for (let trial = 0; trial < trials; trial++) {
     const result = reconcile(part(cell, limit, random), () => "");
     if (result.interval) {
@@ -51,21 +79,28 @@ export function simulateCell(cell: Cell, trials: number): CellResult {
     countVerdicts(result, tally);
   }
   widths.sort((a, b) => a - b);
-  const stated = widths.length;
+  tally.stated = widths.length;
+  tally.medianWidth = widths[Math.floor(widths.length / 2)] ?? null;
+  return tally;
+}
+
+/** Blocks put together: shares of all, and the mean of the blocks' median widths. */
+export function resultOf(cell: Cell, blocks: readonly Tally[]): CellResult {
+  const sum = (count: (tally: Tally) => number): number => blocks.reduce((total, tally) => total + count(tally), 0);
+  const trials = sum((tally) => tally.trials);
+  const stated = sum((tally) => tally.stated);
   return {
     ...cell,
     trials,
     stated: stated / trials,
-    covered: tally.covered / stated,
-    unsafe: tally.unsafe / stated,
-    medianWidth: widths[Math.floor(stated / 2)] ?? Number.NaN,
-    wrongBelow: [tally.below[0] / trials, tally.below[1] / trials],
-    wrongByBound: tally.byBound / trials,
-    wrongAbove: [tally.above[0] / trials, tally.above[1] / trials],
+    covered: sum((tally) => tally.covered) / stated,
+    unsafe: sum((tally) => tally.unsafe) / stated,
+    medianWidth: sum((tally) => tally.stated * (tally.medianWidth ?? 0)) / stated,
+    wrongBelow: [sum(({ below }) => below[0]) / trials, sum(({ below }) => below[1]) / trials],
+    wrongByBound: sum((tally) => tally.byBound) / trials,
+    wrongAbove: [sum(({ above }) => above[0]) / trials, sum(({ above }) => above[1]) / trials],
   };
 }
-
-type Tally = { covered: number; unsafe: number; below: [number, number]; above: [number, number]; byBound: number };
 
 function countVerdicts(result: ReconcileResult, tally: Tally): void {
   if (result.state !== "quantified" && verdictAgainst(result, trueMean * 0.9) === "below") tally.byBound += 1;
@@ -108,9 +143,9 @@ function shotOf(id: string, value: number, u: number, limit: number): ShotInput 
   };
 }
 
-/** A whole number from the cell's own description, so a cell's numbers do not depend on which others are run. */
-function seedOf(cell: Cell): number {
-  const text = `${cell.shape} ${cell.spots} ${cell.spread} ${cell.u} ${cell.below}`;
+/** A whole number from the cell's own description and what it seeds, so a cell's numbers do not depend on which others are run. */
+function seedOf(cell: Cell, what: string): number {
+  const text = `${cell.shape} ${cell.spots} ${cell.spread} ${cell.u} ${cell.below} ${what}`;
   let seed = 2166136261;
   for (const character of text) seed = Math.imul(seed ^ character.charCodeAt(0), 16777619);
   return seed;

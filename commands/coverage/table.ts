@@ -1,4 +1,5 @@
-import type { CellResult } from "./cells.ts";
+import { type Cell, type CellResult, resultOf } from "./cells.ts";
+import type { FinishedBlock } from "./kept-blocks.ts";
 
 /** The aims of the method: coverage at least 0.94, unsafe misses at most 0.035, wrong "below" at most 0.05. */
 export const aims = { covered: 0.94, unsafe: 0.035, wrongBelow: 0.05 };
@@ -42,9 +43,28 @@ const heading = [
   "                                of mean  det.                    median  0.5 ×   0.9 ×     1.1 ×   2 ×  (all wrong)",
 ];
 
-export function printTable(cells: readonly CellResult[], trials: number): void {
+const nameOf = ({ shape, spots, spread, u, below }: Cell): string => [shape, spots, spread, u, below].join(" ");
+
+/** The cells of a grid from their finished blocks; a cell without any is left out. */
+export function resultsOf(cells: readonly Cell[], blocks: readonly FinishedBlock[]): CellResult[] {
+  const byCell = new Map<string, FinishedBlock["tally"][]>();
+  for (const { ask, tally } of blocks) {
+    const name = nameOf(ask.cell);
+    const tallies = byCell.get(name);
+    if (tallies) tallies.push(tally);
+    else byCell.set(name, [tally]);
+  }
+  return cells.flatMap((cell) => {
+    const tallies = byCell.get(nameOf(cell));
+    return tallies === undefined ? [] : [resultOf(cell, tallies)];
+  });
+}
+
+export function printTable(cells: readonly CellResult[]): void {
+  const trials = cells.map((cell) => cell.trials);
+  const [least, most] = [Math.min(...trials), Math.max(...trials)];
   const lines = [
-    `Honest intervals: ${cells.length} cells of ${trials} parts each`,
+    `Honest intervals: ${cells.length} cells of ${least === most ? most : `${least} to ${most}`} parts each`,
     "",
     ...heading,
     ...cells.map(lineOf),
@@ -54,7 +74,7 @@ export function printTable(cells: readonly CellResult[], trials: number): void {
   lines.push(`${cells.length - short.length} of ${cells.length} cells meet the aims.`);
   for (const { cell, why } of short)
     lines.push(
-      `  falls short: ${cell.shape}, ${cell.spots} spots, spread ${cell.spread}, u ${cell.u}, below detection ${cell.below}: ${why.join(", ")}`,
+      `  falls short: ${cell.shape}, ${cell.spots} spots, spread ${cell.spread}, u ${cell.u}, below detection ${cell.below}: ${why.join(", ")} (${cell.trials} parts)`,
     );
   process.stdout.write(`${lines.join("\n")}\n`);
 }

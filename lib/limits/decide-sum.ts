@@ -7,7 +7,7 @@ import type { Limit } from "./types.ts";
  * Holds the results for several elements of one part beside a limit on their sum.
  *
  * Two sums are made. The least: only what was measured, which can show "above" even where elements are missing. The most:
- * what was measured, each non-detect at the limit it reached, each unquantified one at its upper bound; it can show "below",
+ * what was measured, each non-detect at its upper bound (the limit it reached, where there is none), each unquantified one at its upper bound; it can show "below",
  * and only where no element is missing. Total chromium stands for hexavalent chromium in the most, never in the least.
  * Uncertainties are added plainly, not in quadrature, and the fewest degrees of freedom are taken: results of one session
  * share its calibration, and this is never too short. An asymmetric result brings the half of its interval on the side in question,
@@ -79,7 +79,11 @@ const z975 = 1.959963984540054; // 0.975 quantile of the standard normal distrib
 
 const add = (sum: Sum, held: Held, side: "low" | "high"): void => {
   const bound =
-    held.state === "not-detected" ? held.below : held.state === "not-quantified" ? held.upperBound : undefined;
+    held.state === "not-detected"
+      ? (held.upperBound ?? held.below)
+      : held.state === "not-quantified"
+        ? held.upperBound
+        : undefined;
   if (held.state === "quantified" && held.value !== null) {
     const u = sideU(held, side);
     if (u === null || !Number.isFinite(u)) {

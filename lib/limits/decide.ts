@@ -55,7 +55,7 @@ export const heldOf = (result: Decidable): Held => ({
  * lognormal's spread is taken on each side from the stated 95 % interval, s = ln(end/value)/1.95996, so that p is 0.025 at
  * the upper end and 0.975 at the lower; without an interval, s² = ln(1 + (u/value)²).
  * On an uneven part "below" also needs the upper end of the interval to pass.
- * not-detected: "below" only where the limit reached passes, else "not-detected". not-quantified: "below" where the one-sided
+ * not-detected: "below" only where the upper bound of the part's mean passes (the limit reached, where there is no such bound), else "not-detected". not-quantified: "below" where the one-sided
  * 95 % upper bound passes, else "too-close". Neither has a probability.
  *
  * A bound b passes a limit that fails at ">" if b ≤ limit, and one that fails at ">=" only if b < limit: the true value may
@@ -82,8 +82,7 @@ export const decide = (
     case "quantified":
       return decideQuantified(held, limit.value, limit.failsAt, risk);
     case "not-detected":
-      requireFinite(held.below, "below");
-      return without(held.below !== null && passes(held.below, limit.value, limit.failsAt) ? "below" : "not-detected");
+      return decideNotDetected(held, limit.value, limit.failsAt);
     case "not-quantified":
       requireFinite(held.upperBound, "upperBound");
       if (held.upperBound === null) return without("cannot-say");
@@ -98,6 +97,14 @@ export const passes = (number: number, limit: number, failsAt: ">" | ">="): bool
   failsAt === ">" ? number <= limit : number < limit;
 
 const without = (verdict: Verdict): Judgement => ({ verdict, probabilityAbove: null });
+
+/** A result of method version 1 has no bound of its own mean: there the limit reached stands in. */
+const decideNotDetected = ({ below, upperBound }: Held, limit: number, failsAt: ">" | ">="): Judgement => {
+  requireFinite(below, "below");
+  requireFinite(upperBound, "upperBound");
+  const bound = upperBound ?? below;
+  return without(bound !== null && passes(bound, limit, failsAt) ? "below" : "not-detected");
+};
 
 const decideRule = (held: Held, anyReportedValue: boolean): Judgement => {
   if (!anyReportedValue || held.state === "no-readings") return without("cannot-say");

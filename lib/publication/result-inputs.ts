@@ -24,6 +24,11 @@ export const snapshotInputs = z.object({
     unevenFrom: z.number(),
     scatterP: z.number(),
     decisionRisk: z.number(),
+    // Since policy 2.
+    spreadAllowed: z.number().default(defaultPolicy.spreadAllowed),
+    evenSeenTo: z.number().default(defaultPolicy.evenSeenTo),
+    fewSpotsLevel: z.number().default(defaultPolicy.fewSpotsLevel),
+    unseenShare: z.number().default(defaultPolicy.unseenShare),
   }),
   sessionFlags: z.array(z.enum(flagCodes)).optional(),
   minimumSeconds: z.number().nullable().optional(),

@@ -1,7 +1,9 @@
-import { censoredRandomEffects } from "../statistics/censored-random-effects.ts";
+import { censoredMeanAndSpread, censoredRandomEffects } from "../statistics/censored-random-effects.ts";
 import { coverageFactor } from "../statistics/coverage-factor.ts";
 import { lognormalRandomEffects } from "../statistics/lognormal-random-effects.ts";
 import { weightedMean } from "../statistics/weighted-mean.ts";
+import { evennessIsHidden, onLogScale } from "./evenness.ts";
+import { fewSpotsBound } from "./few-spots-bound.ts";
 import { emptyFit, type Fit } from "./fit.ts";
 import type { DetectedSpot, MissedSpot } from "./spots.ts";
 import type { Policy } from "./types.ts";
@@ -49,17 +51,24 @@ export function censoredFit(
   most: number,
 ): Fit {
   const { x, u, censored, errorsKnown } = lists(detected, missed);
-  const normal = censoredRandomEffects(x, u, censored, { level: policy.level, cut: "small-sample" });
-  if (normal.status !== "ok") return cannotServe(false);
+  const normal = censoredMeanAndSpread(x, u, censored);
   const relative = normal.mean > 0 ? normal.tau / normal.mean : 0;
   const uneven = normal.mean <= 0 || relative > policy.unevenFrom;
   const test = errorsKnown ? weightedMean(x.slice(0, detected.length), u.slice(0, detected.length)) : null;
   const scatter = test === null ? null : { q: test.q, df: test.df, p: test.p ?? 1, tau: normal.tau, relative };
+  const options = { level: policy.level, cut: "small-sample" } as const;
+  const [lo, hi] = censoredRandomEffects(x, u, censored, options).interval ?? [-Infinity, Infinity];
   if (uneven) {
     const fit = lognormalFit(x, u, censored, policy, most);
-    if (fit !== null) return { ...fit, model: fit.model === "lognormal" ? "censored-lognormal" : "none", scatter };
+    if (fit !== null && fit.interval === null) return { ...fit, scatter };
+    if (fit !== null && fit.interval !== null) {
+      // The shape of what was not seen decides how low the mean can be: with much unseen, the lower of the two models' ends.
+      const [low, high] = fit.interval;
+      const manyUnseen = missed.length > policy.unseenShare * x.length;
+      const interval: [number, number] = [manyUnseen ? Math.min(low, Math.max(0, lo)) : low, high];
+      return { ...fit, model: "censored-lognormal", interval, scatter };
+    }
   }
-  const [lo, hi] = normal.interval;
   if (!Number.isFinite(hi)) return { ...cannotServe(uneven), scatter };
   const factor = coverageFactor(x.length - 1, policy.level);
   return {
@@ -69,7 +78,7 @@ export function censoredFit(
     value: normal.mean,
     u: Number.isFinite(lo) ? (hi - lo) / (2 * factor) : (hi - normal.mean) / factor,
     nu: x.length - 1,
-    interval: [lo, hi],
+    interval: [lo, evennessIsHidden(normal.mean, u, policy) ? Math.min(most, onLogScale(normal.mean, hi)) : hi],
     asymmetric: true,
     scatter,
     uneven,
@@ -85,13 +94,17 @@ export function censoredFit(
  * u = (hi − M)/t. Null where the likelihood is highest at no content at all: the normal model serves there.
  */
 export function lognormalFit(x: number[], u: number[], censored: boolean[], policy: Policy, most: number): Fit | null {
-  const fit = lognormalRandomEffects(x, u, censored, { level: policy.level, cut: "small-sample" });
+  const fit = lognormalRandomEffects(x, u, censored, {
+    level: unevenLevel(x.length, policy),
+    cut: "small-sample",
+    upTo: most,
+  });
   if (fit.status !== "ok") return null;
   const [lo] = fit.interval;
   const hi = Math.min(fit.interval[1], most);
   if (!Number.isFinite(hi) || fit.mean >= hi) return cannotServe(true);
   const nu = x.length - 1;
-  const factor = coverageFactor(nu, policy.level);
+  const factor = coverageFactor(nu, unevenLevel(x.length, policy));
   return {
     ...emptyFit,
     state: "quantified",
@@ -105,6 +118,9 @@ export function lognormalFit(x: number[], u: number[], censored: boolean[], poli
   };
 }
 
+/** Three spots or fewer tell so little of an uneven part's spread that their interval is taken at a higher level (policy). */
+const unevenLevel = (spots: number, policy: Policy): number => (spots <= 3 ? policy.fewSpotsLevel : policy.level);
+
 /**
  * Detected in too few spots to state a value: an upper 95 % bound for the part's mean, one-sided, as the upper end of the
  * two-sided 90 % small-sample profile; lognormal where the part is uneven. No bound where the likelihood has none, or none below `most`.
@@ -117,10 +133,15 @@ export function notQuantified(
 ): Fit {
   const { x, u, censored } = lists(detected, missed);
   const options = { level: 1 - 2 * (1 - policy.level), cut: "small-sample" } as const;
-  const normal = censoredRandomEffects(x, u, censored, options);
-  const uneven = normal.status === "ok" && (normal.mean <= 0 || normal.tau / normal.mean > policy.unevenFrom);
-  const chosen = uneven ? lognormalRandomEffects(x, u, censored, options) : normal;
-  const upper = chosen.interval === null ? Infinity : chosen.interval[1];
+  const normal = censoredMeanAndSpread(x, u, censored);
+  const uneven = normal.mean <= 0 || normal.tau / normal.mean > policy.unevenFrom;
+  const chosen = (uneven ? lognormalRandomEffects : censoredRandomEffects)(x, u, censored, { ...options, upTo: most });
+  const modelled = chosen.interval === null ? Infinity : chosen.interval[1];
+  // One detected spot says nothing of the spread, and neither do several whose errors hide it.
+  const spreadUnknown = detected.length < 2 || evennessIsHidden(normal.mean, u, policy);
+  const limit = Math.max(...missed.map((spot) => spot.limit));
+  const under = missed.length + detected.filter((spot) => spot.value < limit).length;
+  const upper = spreadUnknown ? Math.max(modelled, fewSpotsBound(limit, under, x.length, policy)) : modelled;
   const upperBound = Number.isFinite(upper) && upper > 0 && upper < most ? upper : null;
   return {
     ...emptyFit,

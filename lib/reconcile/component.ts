@@ -3,6 +3,8 @@ import { chiSquareUpperTail } from "../statistics/distributions.ts";
 import { randomEffects } from "../statistics/random-effects.ts";
 import { compareNumbers } from "./canonical-order.ts";
 import { censoredFit, type LimitedSpot, lognormalFit, notQuantified } from "./censored-component.ts";
+import { evennessIsHidden, onLogScale } from "./evenness.ts";
+import { fewSpotsBound } from "./few-spots-bound.ts";
 import { emptyFit, type Fit } from "./fit.ts";
 import { type DetectedSpot, plainMean, type Spot } from "./spots.ts";
 import type { Policy } from "./types.ts";
@@ -42,7 +44,8 @@ export function fitComponent(spots: readonly Spot[], policy: Policy, most = Infi
   const notes = withoutLimit ? ["non-detect-without-limit"] : [];
   if (detected.length === 0) {
     const below = withoutLimit ? null : Math.max(...missed.map((spot) => spot.limit));
-    return { ...emptyFit, state: "not-detected", below, notes };
+    const upperBound = below === null ? null : fewSpotsBound(below, spots.length, spots.length, policy);
+    return { ...emptyFit, state: "not-detected", below, upperBound, notes };
   }
   if (spots.length === 1) return oneSpot(detected[0]!, policy);
   if (detected.length === spots.length) {
@@ -103,6 +106,8 @@ function allDetected(spots: readonly KnownSpot[], policy: Policy, most: number):
   // A mean at or below zero, or a likelihood highest at no content, has no lognormal description; the normal model stays.
   const uneven = even.mean > 0 && relative > policy.unevenFrom;
   const censored = x.map(() => false);
+  const [lo, hi] = even.interval;
+  const hidden = evennessIsHidden(even.mean, u, policy);
   const lognormal = uneven ? lognormalFit(x, u, censored, policy, most) : null;
   if (lognormal !== null) return { ...lognormal, scatter };
   return {
@@ -112,7 +117,8 @@ function allDetected(spots: readonly KnownSpot[], policy: Policy, most: number):
     value: even.mean,
     u: even.se * Math.sqrt(Math.max(1, even.hkQ)),
     nu: x.length - 1,
-    interval: [even.interval[0], even.interval[1]],
+    interval: [lo, hidden ? Math.min(most, onLogScale(even.mean, hi)) : hi],
+    asymmetric: hidden,
     scatter,
     uneven,
   };

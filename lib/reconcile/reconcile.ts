@@ -18,12 +18,12 @@ import {
 } from "./types.ts";
 
 /** The method's name and version, as every result carries it. */
-export const method = { name: "cupboard-assay-reconcile", version: "1" } as const;
+export const method = { name: "cupboard-assay-reconcile", version: "2" } as const;
 
 /**
  * One component and one element in one quantity kind: its readings to a reported value with its uncertainty budget, its
  * interval, its flags and a digest of what it was made from. The steps are those of the reconciliation method, version
- * 1; each stands in a file of its own: `normalise` (0, 1), `spots` (2), `component` and `censored-component` (3, 4), `budget` (6), `statement`
+ * 2; each stands in a file of its own: `normalise` (0, 1), `spots` (2), `component` and `censored-component` (3, 4), `budget` (6), `statement`
  * (7), `cross-check` (8), `flags`. Step 5 (was the instrument fit?) reaches it as stated contributions.
  *
  * Deterministic and independent of the order of shots and contributions. `hash` is SHA-256 to hex, or whatever the

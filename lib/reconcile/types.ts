@@ -54,14 +54,32 @@ export type ReconcileInput = {
 };
 
 /** Numbers that are ours to choose (method.md "policy"). Each published page names the policy version. */
-export type Policy = { version: string; level: 0.95; unevenFrom: number; scatterP: number; decisionRisk: number };
+export type Policy = {
+  version: string;
+  level: 0.95;
+  unevenFrom: number;
+  scatterP: number;
+  decisionRisk: number;
+  /** Relative spread of contents between spots that a bound from few spots allows for, where the spots cannot tell it. */
+  spreadAllowed: number;
+  /** Counting errors beyond this share of the mean hide whether a part is even. */
+  evenSeenTo: number;
+  /** Level of an uneven part's interval from three spots or fewer: with `level` itself it would hold the mean too seldom. */
+  fewSpotsLevel: number;
+  /** Share of spots not detected beyond which an uneven part's lower end allows for even contents too. */
+  unseenShare: number;
+};
 
 export const defaultPolicy: Policy = {
-  version: "1",
+  version: "2",
   level: 0.95,
   unevenFrom: 0.15,
   scatterP: 0.01,
   decisionRisk: 0.05,
+  spreadAllowed: 1,
+  evenSeenTo: 0.1,
+  fewSpotsLevel: 0.965,
+  unseenShare: 1 / 3,
 };
 
 export const flagCodes = [
@@ -140,7 +158,7 @@ export type ReconcileResult = {
   interval: [number, number] | null; // 95 %
   asymmetric: boolean;
   below: number | null; // not-detected: highest over spots of the lowest limit reached
-  upperBound: number | null; // not-quantified: one-sided 95 % upper bound
+  upperBound: number | null; // not-quantified, not-detected: one-sided 95 % upper bound of the part's mean; it decides
   stated: { value: string; U: string | null; interval: [string, string] | null; below: string | null }; // as printed
   spots: SpotResult[];
   highestSpot: { spot: string | null; value: number; u: number | null } | null;

@@ -1,7 +1,8 @@
 import { requireFlags, requireLevel, requireReadings } from "./checks.ts";
 import { normalHazardBelow, normalHazardSlope, normalLogCdf } from "./distributions.ts";
 import { generalisedQ, tau2AtQ } from "./generalised-q.ts";
-import { lognormalReading } from "./lognormal-reading.ts";
+import { lognormalPart, type ReadingPart } from "./lognormal-nodes.ts";
+import { type Local, newtonProfileEnd } from "./newton-profile-end.ts";
 import { type Cut, devianceCut, profileEnd } from "./profile-interval.ts";
 
 export type LognormalRandomEffects =
@@ -18,8 +19,22 @@ export type LognormalRandomEffects =
   | { status: "all-censored"; mean: null; theta: null; sigma: null; interval: null; logLikelihood: null };
 
 type Data = { x: readonly number[]; u: readonly number[]; censored: readonly boolean[] };
-/** Log-likelihood at λ = ln M and ρ = ln σ with its slopes g and second slopes h. */
-type Likelihood = { l: number; gLambda: number; gRho: number; hLambda: number; hRho: number; hCross: number };
+/** Every reading's part of the likelihood; readings alike in all count as one, `times` over. */
+type Parts = { part: ReadingPart; times: number }[];
+
+const partsOf = ({ x, u, censored }: Data): Parts => {
+  const parts: Parts = [];
+  const first: number[] = [];
+  for (let i = 0; i < x.length; i++) {
+    const alike = first.findIndex((j) => x[i] === x[j] && u[i] === u[j] && censored[i] === censored[j]);
+    if (alike >= 0) parts[alike]!.times += 1;
+    else {
+      first.push(i);
+      parts.push({ part: lognormalPart(x[i]!, u[i]!, censored[i]!), times: 1 });
+    }
+  }
+  return parts;
+};
 
 /** No spread: every content is M, and the likelihood has a closed form. Slopes in λ only, and the slope in σ² at σ = 0. */
 const withoutSpread = ({ x, u, censored }: Data, lambda: number) => {
@@ -49,19 +64,19 @@ const withoutSpread = ({ x, u, censored }: Data, lambda: number) => {
  * (J. R. Statist. Soc. B 44 (1982) 226): no differences are taken. With e = (ln c − θ)/σ and θ = λ − σ²/2 the complete-data slopes are
  * S_λ = e/σ and S_ρ = e² − 1 − σe.
  */
-const likelihood = ({ x, u, censored }: Data, lambda: number, rho: number): Likelihood => {
+const likelihood = (parts: Parts, lambda: number, rho: number): Local => {
   const s = Math.exp(rho);
   const t = s * s;
-  const at: Likelihood = { l: 0, gLambda: 0, gRho: 0, hLambda: 0, hRho: 0, hCross: 0 };
-  for (let i = 0; i < x.length; i++) {
-    const { logf, m1, m2, m3, m4 } = lognormalReading(x[i]!, u[i]!, censored[i]!, lambda - t / 2, s);
+  const at: Local = { l: 0, gM: 0, gR: 0, hMM: 0, hRR: 0, hMR: 0 };
+  for (const { part, times } of parts) {
+    const { logf, m1, m2, m3, m4 } = part(lambda - t / 2, s);
     const score = m2 - 1 - s * m1;
-    at.l += logf;
-    at.gLambda += m1 / s;
-    at.gRho += score;
-    at.hLambda += (m2 - m1 * m1 - 1) / t;
-    at.hRho += 2 * s * m1 - 2 * m2 - t + (m4 - 2 * s * m3 + (t - 2) * m2 + 2 * s * m1 + 1) - score * score;
-    at.hCross += 1 - (2 * m1) / s + (m3 - m1 - s * m2 - m1 * score) / s;
+    at.l += times * logf;
+    at.gM += (times * m1) / s;
+    at.gR += times * score;
+    at.hMM += (times * (m2 - m1 * m1 - 1)) / t;
+    at.hRR += times * (2 * s * m1 - 2 * m2 - t + (m4 - 2 * s * m3 + (t - 2) * m2 + 2 * s * m1 + 1) - score * score);
+    at.hMR += times * (1 - (2 * m1) / s + (m3 - m1 - s * m2 - m1 * score) / s);
   }
   return at;
 };
@@ -69,6 +84,8 @@ const likelihood = ({ x, u, censored }: Data, lambda: number, rho: number): Like
 /** `drift`: how ρ's best value moves with λ, dρ/dλ. */
 type Point = { l: number; lambda: number; rho: number; drift: number };
 const noSpread = Number.NEGATIVE_INFINITY;
+/** ln σ beyond which no search need go: at e⁴ the mean is e¹⁴⁹⁰ medians, more than a computer can hold. */
+const widest = 4;
 const clamp = (step: number, most: number) => Math.max(-most, Math.min(most, step));
 
 /** The best λ without spread: Newton with step halving, λ held above `floor`. */
@@ -93,37 +110,49 @@ const bestWithoutSpread = (data: Data, start: number, floor: number): Point => {
 
 /**
  * Climbs from a start to a maximum in λ and ρ by Newton with step halving, or in ρ alone where `fixed`. Stops where σ has become
- * too small to matter; the case without spread is looked at apart.
+ * too small to matter; the case without spread is looked at apart. A climb that joins the `known` maximum ends there.
  */
-const climb = (data: Data, from: Point, fixed: boolean, floor: number, least: number): Point => {
+const climb = (
+  parts: Parts,
+  from: Point,
+  { fixed, floor, least, known }: { fixed: boolean; floor: number; least: number; known?: Point },
+): Point => {
   let { lambda, rho } = from;
-  let here = likelihood(data, lambda, rho);
+  let here = likelihood(parts, lambda, rho);
   for (let i = 0; i < 100; i++) {
-    const determinant = here.hLambda * here.hRho - here.hCross * here.hCross;
-    const peaked = here.hLambda < 0 && determinant > 0;
+    const determinant = here.hMM * here.hRR - here.hMR * here.hMR;
+    const peaked = here.hMM < 0 && determinant > 0;
     let dLambda = 0;
-    let dRho = here.hRho < 0 ? -here.gRho / here.hRho : Math.sign(here.gRho);
+    let dRho = here.hRR < 0 ? -here.gR / here.hRR : Math.sign(here.gR);
     if (!fixed && peaked) {
-      dLambda = (here.hCross * here.gRho - here.hRho * here.gLambda) / determinant;
-      dRho = (here.hCross * here.gLambda - here.hLambda * here.gRho) / determinant;
-    } else if (!fixed) dLambda = here.hLambda < 0 ? -here.gLambda / here.hLambda : Math.sign(here.gLambda);
+      dLambda = (here.hMR * here.gR - here.hRR * here.gM) / determinant;
+      dRho = (here.hMR * here.gM - here.hMM * here.gR) / determinant;
+    } else if (!fixed) dLambda = here.hMM < 0 ? -here.gM / here.hMM : Math.sign(here.gM);
+    const curved = fixed ? here.hRR < 0 : peaked;
+    if (curved && Math.abs(dLambda) + Math.abs(dRho) <= (fixed ? 1e-4 : 1e-6) && lambda + dLambda >= floor) {
+      // A last step of δ leaves an error of the order of δ² in the place and δ³ in the likelihood.
+      here.l += 0.5 * (here.gM * dLambda + here.gR * dRho);
+      lambda += dLambda;
+      rho += dRho;
+      break;
+    }
+    if (peaked && known && Math.abs(lambda - known.lambda) + Math.abs(rho - known.rho) < 0.01) return known;
     const shrink = Math.min(1, 2 / Math.max(Math.abs(dLambda), Math.abs(dRho)));
     dLambda *= shrink;
     dRho *= shrink;
+    const enough = here.l - 1e-13 * (1 + Math.abs(here.l));
     let there = here;
     for (let halving = 0; halving < 30; halving++, dLambda /= 2, dRho /= 2) {
-      there = likelihood(data, Math.max(floor, lambda + dLambda), rho + dRho);
-      if (there.l >= here.l) break;
+      there = likelihood(parts, Math.max(floor, lambda + dLambda), rho + dRho);
+      if (there.l >= enough) break;
     }
-    if (!(there.l >= here.l)) break;
+    if (!(there.l >= enough)) break;
     lambda = Math.max(floor, lambda + dLambda);
     rho += dRho;
     here = there;
-    // A step of δ leaves an error of the order of δ⁴ in the likelihood and δ² in the place.
-    const settled = Math.abs(dLambda) + Math.abs(dRho) <= (fixed ? 1e-4 : 1e-8);
-    if (settled || rho < least) break;
+    if (rho < least || rho > widest) break;
   }
-  return { l: here.l, lambda, rho, drift: here.hRho < 0 ? -here.hCross / here.hRho : 0 };
+  return { l: here.l, lambda, rho, drift: here.hRR < 0 ? -here.hMR / here.hRR : 0 };
 };
 
 /** A first guess of ln σ from the spread beyond counting of the detected readings (Paule–Mandel). */
@@ -138,12 +167,14 @@ const firstGuess = (data: Data): { lambda: number; rho: number } => {
 };
 
 /** The highest of the maxima reached from three spreads a factor of five apart, from two more where limits say of spread, and from none. */
-const maximise = (data: Data, floor: number, least: number): Point => {
+const maximise = (data: Data, parts: Parts, floor: number, least: number): Point => {
   const { lambda, rho } = firstGuess(data);
-  let best = bestWithoutSpread(data, lambda, floor);
+  const without = bestWithoutSpread(data, lambda, floor);
+  let best = without;
   const further = data.censored.some((flag) => flag) ? [-1, 0.5] : [];
   for (const start of [rho, rho + 1.6, rho - 1.6, ...further]) {
-    const reached = climb(data, { l: 0, lambda, rho: Math.max(start, least), drift: 0 }, false, floor, least);
+    const from = { l: 0, lambda, rho: Math.max(start, least), drift: 0 };
+    const reached = climb(parts, from, { fixed: false, floor, least, ...(best === without ? {} : { known: best }) });
     if (reached.l > best.l + 1e-12) best = reached;
   }
   return best;
@@ -158,7 +189,8 @@ const maximise = (data: Data, floor: number, least: number): Point => {
  * x, u, mean and interval in one unit; theta is ln of the median content in that unit. sigma is exactly 0 where the readings
  * agree within their counting errors.
  *
- * The upper end can be Infinity where few, very uneven spots put no bound on the mean that a computer can hold. Where the readings do
+ * The upper end is Infinity where it lies beyond `upTo` (a content that cannot be; unless given, none), or where few, very uneven spots put no bound
+ * on the mean that a computer can hold. Where the readings do
  * not rule out no content at all the interval is [0, Infinity]: a lognormal can hide any mean in spots too rare to be shot.
  * status "at-zero": the likelihood is highest at no content; mean 0, the same interval. status
  * "all-censored": no maximum; all null. Refuses (DomainError) empty or unequal lists, numbers that are not finite, u of zero or less,
@@ -173,9 +205,9 @@ export const lognormalRandomEffects = (
   x: readonly number[],
   u: readonly number[],
   censored: readonly boolean[],
-  options: { level?: number; cut?: Cut } = {},
+  options: { level?: number; cut?: Cut; upTo?: number } = {},
 ): LognormalRandomEffects => {
-  const { level = 0.95, cut = "small-sample" } = options;
+  const { level = 0.95, cut = "small-sample", upTo = Number.POSITIVE_INFINITY } = options;
   requireReadings(x, u);
   requireFlags(x, censored);
   requireLevel(level);
@@ -190,7 +222,8 @@ export const lognormalRandomEffects = (
   const relative = data.u.map((value, i) => value / Math.max(Math.abs(data.x[i]!), value));
   const least = Math.log(Math.max(1e-11, 0.01 * Math.min(...relative)));
   const floor = Math.log(Math.min(...data.u)) - 25;
-  const fit = maximise(data, floor, least);
+  const parts = partsOf(data);
+  const fit = maximise(data, parts, floor, least);
   // As the content goes to zero the likelihood goes to that of readings of nothing, whatever the spread.
   const zero = withoutSpread(data, Number.NEGATIVE_INFINITY).l;
   const highest = Math.max(zero, fit.l);
@@ -200,15 +233,13 @@ export const lognormalRandomEffects = (
   const deviance = (lambda: number): number => {
     const none = withoutSpread(data, lambda).l;
     const rho = last.rho + clamp(last.drift * (lambda - last.lambda), 1);
-    const spread = climb(data, { ...last, lambda, rho: Math.max(rho, least) }, true, floor, least);
+    const from = { ...last, lambda, rho: Math.max(rho, least) };
+    const spread = climb(parts, from, { fixed: true, floor, least });
     // Where the spread has vanished the next search starts from the first guess again.
     last = spread.rho > least ? spread : { ...spread, rho: guess, drift: 0 };
     const l = Math.max(none, spread.l);
     return Number.isNaN(l) ? Number.POSITIVE_INFINITY : 2 * (highest - l);
   };
-  const curvature = -(fit.rho === noSpread ? withoutSpread(data, fit.lambda) : likelihood(data, fit.lambda, fit.rho))
-    .hLambda;
-  const step = Math.min(1, curvature > 0 ? 2 / Math.sqrt(curvature) : 1);
   const logLikelihood = highest - seen * Math.log(scale);
   if (zero >= fit.l - 1e-12)
     return {
@@ -219,14 +250,42 @@ export const lognormalRandomEffects = (
       interval: [0, Number.POSITIVE_INFINITY],
       logLikelihood,
     };
+  const around = fit.rho === noSpread ? null : likelihood(parts, fit.lambda, fit.rho);
+  const curvature = -(around === null ? withoutSpread(data, fit.lambda).hLambda : around.hMM);
+  const step = Math.min(1, curvature > 0 ? 2 / Math.sqrt(curvature) : 1);
+  const reach = Math.max(fit.lambda + 1e-6, Math.min(705, Math.log(upTo / scale)));
+  /** Newton's end where it settles and the profile stays beyond the cut at two and four times the distance; else step by step. */
+  const end = (side: -1 | 1): number => {
+    const top = { l: highest, m: fit.lambda, r: begin.rho, drift: begin.drift };
+    const stiff = around === null ? curvature : curvature + around.hMR ** 2 / around.hRR;
+    const first = side * Math.min(1, Math.sqrt(limit / Math.max(stiff, 1e-3)));
+    const at = (lambda: number, rho: number) => likelihood(parts, lambda, rho);
+    const found = newtonProfileEnd(at, top, first, limit, {
+      ...{ least, most: widest, bounded: false, reach: side < 0 ? -705 : reach },
+    });
+    if (found !== null && 2 * (highest - withoutSpread(data, found.m).l) >= limit) {
+      const settled = { l: 0, lambda: found.m, rho: found.r, drift: found.drift };
+      const isBeyond = (times: number): boolean => {
+        last = settled;
+        return deviance(fit.lambda + times * (found.m - fit.lambda)) > limit;
+      };
+      if (isBeyond(2) && isBeyond(4)) return found.m;
+    }
+    last = begin;
+    return profileEnd(
+      deviance,
+      fit.lambda,
+      side * step,
+      limit,
+      side < 0 ? -705 : reach,
+      side * Number.POSITIVE_INFINITY,
+    );
+  };
   // A mean without bound can hide in spots too rare to be shot while those shot hold next to nothing: where readings of nothing
   // are within the cut, so are all means.
-  let [lower, upper] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  if (2 * (highest - zero) > limit) {
-    upper = profileEnd(deviance, fit.lambda, step, limit, 705, upper);
-    last = begin;
-    lower = profileEnd(deviance, fit.lambda, -step, limit, -705, lower);
-  }
+  const bounded = 2 * (highest - zero) > limit;
+  const lower = bounded ? end(-1) : Number.NEGATIVE_INFINITY;
+  const upper = bounded ? end(1) : Number.POSITIVE_INFINITY;
   const t = Math.exp(2 * fit.rho);
   return {
     status: "ok",

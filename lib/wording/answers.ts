@@ -108,11 +108,20 @@ function amountSentences(result: SnapshotResult): string[] {
           : [
               `There may still be a little: less than ${withUnit(stated.below, unit)}. The tool cannot see less than that.`,
             ]),
+        ...fewSpotsSentence(result),
       ];
     case "no-readings":
       return ["No reading is left to go by."];
   }
 }
+
+/** What few spots leave open about the rest of a part in which nothing was seen; a verdict goes by that bound (method, step 9). */
+const fewSpotsSentence = ({ below, upperBound, unit }: SnapshotResult): string[] =>
+  below !== null && upperBound !== null && upperBound > below
+    ? [
+        `So few spots cannot show that the whole part holds that little. On average it may hold up to ${withUnit(significant(upperBound), unit)}.`,
+      ]
+    : [];
 
 const rangeText = ([low, high]: readonly [number, number], unit: string): string =>
   `${withUnit(significant(low), unit)} at the lowest spot and ${withUnit(significant(high), unit)} at the highest`;

@@ -63,7 +63,11 @@ export function methodSteps(result: SnapshotResult): string[] {
     steps.splice(
       3,
       1,
-      "Nothing was seen at any spot. We state the highest of the spots' detection limits: every spot was below it.",
+      `Nothing was seen at any spot. We state the highest of the spots' detection limits: every spot was below it.${
+        result.upperBound !== null && result.below !== null && result.upperBound > result.below
+          ? " So few spots may have missed places that hold more, so a limit is held against a higher bound, which allows for a part as uneven as policy has it."
+          : ""
+      }`,
     );
   if (result.state === "not-quantified")
     steps.splice(

@@ -32,7 +32,7 @@ describe("assay reconcile on a file that says everything", async () => {
   it("accounts for every row", async () => {
     expect(answer.rows).toEqual({ total: 7, accepted: 5, setAside: 0, blank: 1, header: 1 });
     expect(answer.problems).toEqual([]);
-    expect(answer.method).toEqual({ name: "cupboard-assay-reconcile", version: "1" });
+    expect(answer.method).toEqual({ name: "cupboard-assay-reconcile", version: "2" });
   });
   it("reconciles each sample and element with k read from the header", async () => {
     const lead = find("mug", "Pb");

@@ -22,8 +22,8 @@ describe("the digest of the inputs", () => {
     expect(new Set(digests).size).toBe(digests.length);
   });
   it("is the hash of canonical JSON that names the method's version", () => {
-    const text = inputsDigest(inputOf(shots), defaultPolicy, "1", (json) => json);
-    expect(JSON.parse(text)).toMatchObject({ version: "1", policy: { version: "1" }, element: "Pb" });
+    const text = inputsDigest(inputOf(shots), defaultPolicy, "2", (json) => json);
+    expect(JSON.parse(text)).toMatchObject({ version: "2", policy: { version: "2" }, element: "Pb" });
     expect(resultOf(shots).inputsDigest).toBe(sha256(text));
     expect(text.startsWith('{"contributions":[],"element":"Pb"')).toBe(true);
   });
