@@ -31,6 +31,8 @@ const fixedDesk: [string, string][] = [
   ["bench-hand", "/bench/by-hand"],
   ["bench-table", "/bench/table"],
   ["bench-readings", "/bench/readings"],
+  ["bench-readings-all", "/bench/readings?state=all&element=Pb"],
+  ["bench-new-items", "/bench/readings/new-items"],
   ["bench-instruments", "/bench/instruments"],
   ["bench-sessions", "/bench/sessions"],
   ["bench-new-session", "/bench/sessions/new"],
