@@ -19,6 +19,7 @@ import { publishItem } from "./actions.ts";
 export function NextEntry({ draft }: { draft: Draft }) {
   const { record, snapshot, published, changes, problems, reviews, gate, started, submission } = draft;
   const { item } = record;
+  if (draft.blind) return <BlindEntry />;
   const parts = snapshot.specimens.flatMap((s) => s.parts);
   const tested = new Set(snapshot.specimens.flatMap((s) => s.otherTests?.map((test) => test.part) ?? []));
   const waiting = parts.filter((p) => p.results.length === 0 && !tested.has(p.id)).length;
@@ -108,6 +109,19 @@ export function NextEntry({ draft }: { draft: Draft }) {
       <p className="small">
         <a href={paths.reviewItem(item.id)}>Remarks, reviews and re-tests</a> ·{" "}
         <a href={paths.itemHistory(item.id)}>Who did what</a>
+      </p>
+    </>
+  );
+}
+
+/** For whoever measures it again without knowing the value: nothing here tells it, and what comes next is theirs to hand in. */
+function BlindEntry() {
+  return (
+    <>
+      <h3>You measure this one blind</h3>
+      <p>
+        You see your own readings and what they come to, and nothing of the first tester’s. Put yours on the part, then
+        hand in under <a href={paths.retests()}>Re-tests</a>.
       </p>
     </>
   );
