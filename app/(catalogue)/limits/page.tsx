@@ -60,7 +60,15 @@ export default async function LimitsPage({ searchParams }: Props) {
           return (
             <Entry key={place} title={place}>
               <div>
-                <Disclosure summary={`${counted(rows.length, "limit")}, ${place}`} open={places.length === 1}>
+                <Disclosure
+                  summary={
+                    <span>
+                      {counted(rows.length, "limit")}
+                      <span className="visually-hidden">, {place}</span>
+                    </span>
+                  }
+                  open={places.length === 1}
+                >
                   <LimitsTable place={place} rows={rows} today={today} />
                 </Disclosure>
               </div>
