@@ -1,8 +1,13 @@
 import * as z from "zod";
 import { canonicalJson } from "./canonical-json.ts";
 
-/** Standard base64 written in the one way it can be: no stray characters, the spare bits of the last one zero. */
-const publicKey = z.string().regex(/^[A-Za-z0-9+/]{58}[AEIMQUYcgkosw048]=$/, "44 bytes in base64");
+/**
+ * Standard base64 written in the one way it can be: no stray characters, the spare bits of the last one zero. A key begins with
+ * what RFC 8410 has every Ed25519 key begin with; readers of keys are lenient there, and a changed bit would pass them.
+ */
+const publicKey = z
+  .string()
+  .regex(/^MCowBQYDK2VwAyEA[A-Za-z0-9+/]{42}[AEIMQUYcgkosw048]=$/, "an Ed25519 key of 44 bytes in base64");
 const signature = z.string().regex(/^[A-Za-z0-9+/]{85}[AQgw]==$/, "64 bytes in base64");
 
 /**

@@ -129,7 +129,7 @@ describe("one revision against the log", () => {
     seq: 5,
     hash: entries[4]!.hash,
     signedAt: "2026-11-29T09:00:00Z",
-    publicKey: `${"A".repeat(59)}=`,
+    publicKey: `MCowBQYDK2VwAyEA${"A".repeat(43)}=`,
     signature: `${"A".repeat(86)}==`,
   };
   const check = (change: Partial<Parameters<typeof checkRevision>[0]>, holds: boolean | null = true) =>
