@@ -28,12 +28,12 @@ export function MeasureField(
           aria-describedby={describedBy(id, hint, error)}
           aria-invalid={error ? true : undefined}
         />
-        <label className="visually-hidden" htmlFor={unit.name}>
+        <label className="visually-hidden" htmlFor={`${id}-unit`}>
           {unit.label}
         </label>
         <select
           className={`${styles.box} ${styles.select} ${styles.unitBox}`}
-          id={unit.name}
+          id={`${id}-unit`}
           name={unit.name}
           defaultValue={unit.value}
         >

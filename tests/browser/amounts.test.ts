@@ -41,9 +41,9 @@ describe("the calculator without scripts", () => {
       await page.goto(address({ from: "weight", weight: "350", content: "140", contentUnit: "%" }));
       expect(await page.getByRole("alert").getByRole("link").count()).toBe(1);
       await page.getByRole("alert").getByRole("link").click();
-      expect(page.url()).toContain("#content");
-      const error = await page.locator("#content-error").boundingBox();
-      const row = await page.locator("#content").locator("..").boundingBox();
+      expect(page.url()).toContain("#amounts-content");
+      const error = await page.locator("#amounts-content-error").boundingBox();
+      const row = await page.locator("#amounts-content").locator("..").boundingBox();
       expect(error?.width).toBeGreaterThanOrEqual((row?.width ?? 0) - 1);
       expect(error?.height).toBeLessThan(110);
       expect(await overflow(page)).toBe(0);

@@ -41,6 +41,9 @@ const elements = ["Pb", "Cd", "As", "Hg", "Sb", "Ni", "Cr", "Ba"];
 /** Where the page goes once it is worked out: to the answer, or to what needs mending. */
 export const answerId = "worked";
 
+/** A field's id: its name alone may be that of a place on the page ("content" is where the skip link leads). */
+export const amountFieldId = (field: string): string => `amounts-${field}`;
+
 type Errors = ReadonlyMap<string, string>;
 type Given = { state: AmountsState; errors: Errors };
 
@@ -170,6 +173,7 @@ function Density({ state, errors }: Given) {
       <div data-for="material">
         <SelectField
           name="material"
+          id={amountFieldId("material")}
           label={amountFieldLabels.material}
           defaultValue={state.material}
           empty="Choose"
@@ -180,6 +184,7 @@ function Density({ state, errors }: Given) {
       <div data-for="alloy">
         <SelectField
           name="rest"
+          id={amountFieldId("rest")}
           label={amountFieldLabels.rest}
           defaultValue={state.rest}
           empty="Choose"
@@ -207,6 +212,7 @@ function More({ state, errors }: Given) {
         <Measure state={state} errors={errors} name="volume" optional />
         <TextField
           name="day"
+          id={amountFieldId("day")}
           label={amountFieldLabels.day}
           hint="Such as 2026-11-24. Empty: the limits of all days."
           defaultValue={state.day}
@@ -244,6 +250,7 @@ function Measure({
 }): ReactNode {
   const common = {
     name,
+    id: amountFieldId(name),
     label: amountFieldLabels[name],
     defaultValue: state[name],
     width: 16,

@@ -13,7 +13,7 @@ import { problemSentence } from "@/lib/wording/problems.ts";
 import { loadAmounts } from "../_amount/load-amounts.ts";
 import { AmountSheet, Entered } from "./amount-sheet.tsx";
 import styles from "./amounts.module.css";
-import { AmountsForm, answerId } from "./amounts-form.tsx";
+import { AmountsForm, amountFieldId, answerId } from "./amounts-form.tsx";
 
 export const metadata: Metadata = { title: amountsPage.title, description: amountsPage.lead };
 
@@ -37,7 +37,7 @@ export default async function AmountsPage({ searchParams }: Props) {
         <p className="answer no-print">{amountsPage.lead}</p>
         {errors.length > 0 ? (
           <div id={answerId}>
-            <ErrorSummary errors={errors} />
+            <ErrorSummary errors={errors.map(({ field, text }) => ({ field: field && amountFieldId(field), text }))} />
           </div>
         ) : null}
       </PageHead>
