@@ -90,7 +90,9 @@ const marks: Record<Mark, string> = {
 
 /** A value of h or k with its mark: "1.42, beyond the 5 % value". */
 export const markedText = (statistic: number | null, mark: Mark | null): string =>
-  statistic === null ? "–" : `${significant(statistic, 3)}${mark === null ? " (no test)" : marks[mark]}`;
+  statistic === null
+    ? "–"
+    : `${significant(statistic, 3).replace("-", "−")}${mark === null ? " (no test)" : marks[mark]}`;
 
 /** "4 of 5 detected". */
 export const detectedText = ({ detected, all }: LevelReadings): string =>
@@ -109,7 +111,7 @@ export function withoutText({ state, value, interval, change }: WithoutOne, unit
 export function comparedText(compared: ComparedResults | null): string {
   if (compared === null || compared.zeta === null || compared.en === null) return "cannot be said";
   const verdict = compared.verdict === "agree" ? "they agree" : "they differ";
-  return `zeta ${significant(compared.zeta, 2)}, E_n ${significant(compared.en, 2)}: ${verdict}`;
+  return `zeta ${significant(compared.zeta, 2)}, E_n ${significant(compared.en, 2)}: ${verdict}`.replaceAll("-", "−");
 }
 
 /** "Glass tile, Pb, Shelf analyser A, glass and glaze". */

@@ -49,52 +49,53 @@ export default async function RetestsPage() {
         <EmptyState title={retestPage.none}>
           <p>{retestPage.noneText}</p>
         </EmptyState>
-      ) : null}
-      <Ledger>
-        {asked.map((retest, index) => (
-          <Entry
-            key={retest.id}
-            title={itemNames.get(retest.itemId) ?? "An item"}
-            aside={retestPage.forYou}
-            id={`asked-${retest.id}`}
-          >
-            <p>
-              {elementTitle(retest.element)}, asked on {plainDate(retest.askedAt.toISOString())}.{" "}
-              {retest.note ? `Note: ${retest.note}` : ""}
-            </p>
-            <ol>
-              {retestPage.how.map((step) => (
-                <li key={step}>{step}</li>
-              ))}
-            </ol>
-            <p>Readings of yours on that part: {counted(loaded[index]?.length ?? 0, "reading")}.</p>
-            <p>
-              <ButtonLink href={paths.benchItem(retest.itemId)}>The item at the bench</ButtonLink>
-            </p>
-            <ConfirmDialog
-              ask="Hand in"
-              askKind="primary"
-              title="Hand your value in?"
-              form={<ActionForm action={handInRetest.bind(null, retest.id)} submit="Hand it in" compact />}
+      ) : (
+        <Ledger>
+          {asked.map((retest, index) => (
+            <Entry
+              key={retest.id}
+              title={itemNames.get(retest.itemId) ?? "An item"}
+              aside={retestPage.forYou}
+              id={`asked-${retest.id}`}
             >
-              <p>Both values are shown from then on. What you load later is no longer blind.</p>
-            </ConfirmDialog>
-          </Entry>
-        ))}
-        {told.map((retest) => (
-          <Entry
-            key={retest.id}
-            title={itemNames.get(retest.itemId) ?? "An item"}
-            aside={`${elementTitle(retest.element)}: ${retestStateWords[retest.state]}`}
-          >
-            <p>
-              Asked of {names.get(retest.testerId) ?? "somebody"} by {names.get(retest.askedById) ?? "somebody"} on{" "}
-              {plainDate(retest.askedAt.toISOString())}. <a href={paths.reviewItem(retest.itemId)}>The item</a>
-            </p>
-            <RetestComparison retest={retest} testers={names} />
-          </Entry>
-        ))}
-      </Ledger>
+              <p>
+                {elementTitle(retest.element)}, asked on {plainDate(retest.askedAt.toISOString())}.{" "}
+                {retest.note ? `Note: ${retest.note}` : ""}
+              </p>
+              <ol>
+                {retestPage.how.map((step) => (
+                  <li key={step}>{step}</li>
+                ))}
+              </ol>
+              <p>Readings of yours on that part: {counted(loaded[index]?.length ?? 0, "reading")}.</p>
+              <p>
+                <ButtonLink href={paths.benchItem(retest.itemId)}>The item at the bench</ButtonLink>
+              </p>
+              <ConfirmDialog
+                ask="Hand in"
+                askKind="primary"
+                title="Hand your value in?"
+                form={<ActionForm action={handInRetest.bind(null, retest.id)} submit="Hand it in" compact />}
+              >
+                <p>Both values are shown from then on. What you load later is no longer blind.</p>
+              </ConfirmDialog>
+            </Entry>
+          ))}
+          {told.map((retest) => (
+            <Entry
+              key={retest.id}
+              title={itemNames.get(retest.itemId) ?? "An item"}
+              aside={`${elementTitle(retest.element)}: ${retestStateWords[retest.state]}`}
+            >
+              <p>
+                Asked of {names.get(retest.testerId) ?? "somebody"} by {names.get(retest.askedById) ?? "somebody"} on{" "}
+                {plainDate(retest.askedAt.toISOString())}. <a href={paths.reviewItem(retest.itemId)}>The item</a>
+              </p>
+              <RetestComparison retest={retest} testers={names} />
+            </Entry>
+          ))}
+        </Ledger>
+      )}
     </>
   );
 }

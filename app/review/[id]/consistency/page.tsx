@@ -68,16 +68,18 @@ export default async function PartConsistencyPage({ params, searchParams }: Prop
   return (
     <>
       {head}
-      <form method="get" action={paths.partConsistency(id)} className="no-print">
-        <SelectField
-          name="value"
-          label="Part and element"
-          choices={choices.map((each) => ({ value: each.key, label: nameOf(each, several) }))}
-          defaultValue={choice.key}
-        />
-        <Button type="submit">Show</Button>
-      </form>
-      <h2>{nameOf(choice, several)}</h2>
+      <div className="flow">
+        <form method="get" action={paths.partConsistency(id)} className="flow no-print">
+          <SelectField
+            name="value"
+            label="Part and element"
+            choices={choices.map((each) => ({ value: each.key, label: nameOf(each, several) }))}
+            defaultValue={choice.key}
+          />
+          <Button type="submit">Show</Button>
+        </form>
+        <h2>{nameOf(choice, several)}</h2>
+      </div>
       <Ledger>
         <Entry title="By what they share" id="levels" aside={counted(whole.counts.used, "reading")}>
           <Levels levels={consistency.levels} unit={unit} />
