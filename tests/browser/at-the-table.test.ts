@@ -112,6 +112,15 @@ it("a sheet written without a connection outlives its tab, and is sent once when
   expect(await readings.getByRole("row").count()).toBe(3);
   expect(await readings.innerText()).toMatch(/412 ± 36[\s\S]*405 ± 35/);
   await keepPicture(second, "table-item-390");
+
+  // On the photo's own page both readings can be dealt to both spots in order of time, and taken back.
+  await second.getByRole("link", { name: "Photos and spots" }).click();
+  await second.getByRole("link", { name: /^Spots and known length/ }).click();
+  await second.getByText("2 readings and 2 spots: 1 shot on each, in order of time.").waitFor();
+  await second.getByRole("button", { name: /^Join them in this order/ }).press("Enter");
+  await second.getByText("2 readings are joined to spots.").waitFor();
+  await second.getByRole("button", { name: "Undo" }).press("Enter");
+  await second.getByText("2 readings are joined to spots.").waitFor({ state: "detached" });
   await context.close();
 });
 
