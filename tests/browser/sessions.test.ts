@@ -130,6 +130,6 @@ describe("every page", () => {
       expect(found).toEqual([]);
       await context.close();
     },
-    300_000,
+    600_000,
   );
 });
