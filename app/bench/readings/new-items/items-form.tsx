@@ -4,6 +4,7 @@ import { useRouter } from "next/navigation";
 import { useRef, useState, useTransition } from "react";
 import { Actions, Button } from "@/app/_components/button.tsx";
 import { Checkbox, Fieldset } from "@/app/_components/choice-field.tsx";
+import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { ErrorSummary } from "@/app/_components/error-summary.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
 import { UndoNotice } from "@/app/_components/undo-notice.tsx";
@@ -92,7 +93,15 @@ export function ItemsForm({
           ))}
         </ul>
       ) : null}
-      {rows.length === 0 ? null : (
+      {rows.length === 0 ? (
+        made ? null : (
+          <EmptyState title={`No unassigned reading has a ${by}`}>
+            <p>
+              <a href={paths.benchReadings()}>See the unassigned readings</a>
+            </p>
+          </EmptyState>
+        )
+      ) : (
         <form
           ref={form}
           onSubmit={(event) => {

@@ -1,5 +1,4 @@
 import type { Metadata } from "next";
-import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
@@ -40,13 +39,6 @@ export default async function ItemsFromReadingsPage({ searchParams }: Props) {
         <p>
           The first {most} of {named.length}. The others come when these are made.
         </p>
-      ) : null}
-      {named.length === 0 ? (
-        <EmptyState title={`No unassigned reading has a ${by}`}>
-          <p>
-            <a href={paths.benchReadings()}>See the unassigned readings</a>
-          </p>
-        </EmptyState>
       ) : null}
       <ItemsForm rows={named.slice(0, most)} by={by} batchId={file ?? null} />
     </>
