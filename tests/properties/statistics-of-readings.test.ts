@@ -141,6 +141,7 @@ describe("combination and units", () => {
       fc.property(fc.array(contribution, { minLength: 1, maxLength: 6 }), contribution, (list, more) => {
         expect(combine([...list, more]).u).toBeGreaterThanOrEqual(combine(list).u * (1 - 1e-15));
       }),
+      { numRuns: 1000 },
     );
   });
   it("units go there and back", () => {
@@ -154,6 +155,7 @@ describe("combination and units", () => {
           else expect(Math.abs(convert(convert(value, a, b), b, a) / value - 1)).toBeLessThan(2e-15);
         },
       ),
+      { numRuns: 1000 },
     );
   });
 });
