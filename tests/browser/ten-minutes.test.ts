@@ -18,6 +18,8 @@ afterAll(async () => {
   await browser.close();
 });
 
+/** An answer of the server is waited for as long as a busy machine may take. */
+const patient = { timeout: 60_000 };
 const fileOf = ({ name, text }: JourneyFile) => ({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
 const photo = async (at: number) => ({
   name: `phone-${at}.jpg`,
@@ -67,11 +69,11 @@ async function sendPhotos(me: CountedPerson, item: string, from: number, count: 
   );
   await me.button("Send the photos");
   const words = page.getByLabel("What it shows");
-  await expect.poll(() => words.count(), { timeout: 60_000 }).toBe(count);
+  await expect.poll(() => words.count(), patient).toBe(count);
   for (let n = 0; n < count; n += 1) {
     await me.fill(words.nth(n), `Invented thing ${from + n}, a plain card`);
     await me.click(page.getByRole("button", { name: "Save the words" }).nth(n));
-    await expect.poll(() => page.getByText("The words are saved.").count()).toBeGreaterThan(n);
+    await expect.poll(() => page.getByText("The words are saved.").count(), patient).toBeGreaterThan(n);
   }
 }
 
@@ -80,12 +82,12 @@ async function markSpots(me: CountedPerson, count: number): Promise<void> {
   const { page } = me;
   await me.link(/^Spots and known length/);
   const stage = page.locator("[class*=photo-stage] img, [class*=frame] img").first();
-  const rows = page.getByRole("table", { name: /spot/i }).first().getByRole("row");
+  const rows = page.getByRole("table", { name: "Spots on this photo" }).getByRole("row");
   for (let n = 0; n < count; n += 1) {
     const size = await stage.boundingBox();
     const position = { x: (size?.width ?? 0) * (0.2 + 0.18 * n), y: (size?.height ?? 0) * 0.5 };
     await me.click(stage, { position, force: true });
-    await expect.poll(() => rows.count()).toBe(n + 2);
+    await expect.poll(() => rows.count(), patient).toBe(n + 2);
   }
 }
 
@@ -181,7 +183,7 @@ describe("from the instrument's file to drafts that wait for review", () => {
     await tabTo(page, /^Reading 1,/);
     await page.keyboard.press("Shift+ArrowDown");
     await page.keyboard.press("Shift+ArrowDown");
-    await expect.poll(() => page.getByRole("checkbox", { checked: true }).count()).toBeGreaterThanOrEqual(5);
+    await expect.poll(() => page.getByRole("checkbox", { checked: true }).count(), patient).toBeGreaterThanOrEqual(5);
     await page.goBack();
     await page.goForward();
     await tabTo(page, /^Make items out of/);
@@ -208,7 +210,7 @@ describe("from the instrument's file to drafts that wait for review", () => {
     await page.keyboard.press("Enter");
     await page.getByRole("heading", { name: "Waiting for a reviewer" }).waitFor();
     await context.close();
-  }, 300_000);
+  }, 600_000);
 
   it("its core at 390 px, with nothing wider than the screen and nothing that axe finds, in both schemes", async () => {
     const { page, context } = await newPage(browser, { viewport: phone });
@@ -238,5 +240,5 @@ describe("from the instrument's file to drafts that wait for review", () => {
     await page.goto(items[0] ?? "");
     await look("item");
     await context.close();
-  }, 300_000);
+  }, 600_000);
 });
