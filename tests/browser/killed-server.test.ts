@@ -15,7 +15,7 @@ let served: Served;
 let browser: Browser;
 beforeAll(async () => {
   [served, browser] = await Promise.all([serveScenario(), openBrowser()]);
-});
+}, 300_000);
 afterAll(async () => {
   await browser?.close();
   await served?.stop();
