@@ -69,6 +69,21 @@ describe("every screen", () => {
     1_800_000,
   );
 
+  it("gives no two of its elements one id", async () => {
+    const found: string[] = [];
+    // The style page shows one component in many states.
+    for (const screen of screens.filter(({ name }) => name !== "style")) {
+      const page = pageOf(screen);
+      await page.goto(screen.path);
+      const twice = await page.evaluate(() => {
+        const ids = [...document.querySelectorAll("[id]")].map((each) => each.id);
+        return ids.filter((id, at) => ids.indexOf(id) !== at);
+      });
+      if (twice.length > 0) found.push(`${screen.path}: ${twice.join(", ")}`);
+    }
+    expect(found).toEqual([]);
+  }, 900_000);
+
   it("fits 320 px without scrolling sideways (WCAG 1.4.10)", async () => {
     const found: string[] = [];
     for (const screen of screens) {

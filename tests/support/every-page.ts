@@ -1,10 +1,13 @@
 import type { Page } from "playwright-core";
+import { paths } from "../../lib/platform/paths.ts";
 import { pageRoutes, routeOf } from "./routes.ts";
 
 /** A screen of the product: a short name for its pictures, its address, and whether one must be signed in. */
 export type Screen = { name: string; path: string; role: "owner" | null };
 
 const fixedPublic: [string, string][] = [
+  // First, so that the items taken are those of which there are several revisions.
+  ["corrections", "/corrections"],
   ["front", "/"],
   ["items", "/items"],
   ["search", "/items?q=mug"],
@@ -18,7 +21,6 @@ const fixedPublic: [string, string][] = [
     "/amounts?from=shape&shape=sphere&diameter=2+to+3&densityFrom=alloy&rest=Sn&content=40+to+60&contentUnit=%25&loading=5&over=2808",
   ],
   ["amounts-wrong", "/amounts?from=weight&weight=350&content=140&contentUnit=%25&loading=0"],
-  ["corrections", "/corrections"],
   ["log", "/log"],
   ["not-found", "/items/no-such-item"],
   ["sign-in", "/account/sign-in"],
@@ -57,7 +59,8 @@ const nameOf = (route: string): string =>
   routeNames[route]?.name ??
   route
     .split("/")
-    .filter((segment) => segment !== "" && !segment.startsWith("["))
+    .filter((segment) => segment !== "")
+    .map((segment) => (segment.startsWith("[") ? "one" : segment))
     .join("-");
 
 const desk = /^\/(bench|review|account)(\/|$)/;
@@ -104,7 +107,12 @@ const linksOf = async (page: Page): Promise<string[]> => {
   return [...new Set(hrefs.map((href) => href.split("#")[0] ?? ""))].filter(Boolean);
 };
 
-export const publicScreens = (page: Page): Promise<Screen[]> => screensFrom(page, fixedPublic, null);
+/** The public side, and the items it found beside each other. */
+export async function publicScreens(page: Page): Promise<Screen[]> {
+  const screens = await screensFrom(page, fixedPublic, null);
+  const slugs = screens.flatMap(({ name, path }) => (name.startsWith("item-") ? [path.split("/").at(-1) ?? ""] : []));
+  return [...screens, { name: "items-beside-each-other", path: paths.compare(slugs), role: null }];
+}
 
 /** Every screen of bench, review and account, for somebody who may see them all. Needs a page that is signed in. */
 export const deskScreens = (page: Page): Promise<Screen[]> => screensFrom(page, fixedDesk, "owner");
