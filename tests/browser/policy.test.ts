@@ -16,7 +16,7 @@ it("no page loads or runs what its content-security policy refuses; signed-in pa
     if (/content.security.policy/i.test(message.text())) refused.push(`${page.url()}: ${message.text()}`);
   });
   await signIn(page, "owner");
-  const screens = [...(await publicScreens(page, 1)), ...(await deskScreens(page, 1))];
+  const screens = [...(await publicScreens(page)), ...(await deskScreens(page))];
   for (const { path } of screens) {
     const response = await page.goto(path);
     const policy = (await response?.allHeaders())?.["content-security-policy"] ?? "";
