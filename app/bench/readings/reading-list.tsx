@@ -167,15 +167,17 @@ export function ReadingList({
           <Button type="submit">Tick</Button>
         </form>
       </div>
-      <SelectableTable
-        caption={state === "unassigned" ? "Readings without a part" : readingStateWords[state].title}
-        columns={shown}
-        rows={numbered}
-        rowKey={keyOf}
-        rowLabel={(r) => `Reading ${r.place}, ${r.sample || "no sample"}, ${r.spot || "no spot"}`}
-        ticked={chosen}
-        onTicked={setChosen}
-      />
+      <div className={styles.list}>
+        <SelectableTable
+          caption={state === "unassigned" ? "Readings without a part" : readingStateWords[state].title}
+          columns={shown}
+          rows={numbered}
+          rowKey={keyOf}
+          rowLabel={(r) => `Reading ${r.place}, ${r.sample || "no sample"}, ${r.spot || "no spot"}`}
+          ticked={chosen}
+          onTicked={setChosen}
+        />
+      </div>
       {state === "check" ? null : (
         <>
           <form action={submit} className={styles.assign}>
