@@ -57,7 +57,8 @@ export function metaforTime(x: number[][], u: number[][]): { ms: number; means: 
     encoding: "utf8",
     maxBuffer: 1 << 26,
   });
-  if (run.status !== 0) return null;
+  if (run.error || run.status === 3) return null;
+  if (run.status !== 0) throw new Error(`metafor gave up: ${run.stderr.trim()}`);
   const [version = "", seconds = "", ...means] = run.stdout.trim().split("\n");
   return { version, ms: (Number(seconds) * 1000 * 10_000) / x.length, means: means.map(Number) };
 }
