@@ -3,7 +3,7 @@ import { applicability } from "@/lib/limits/applicability.ts";
 import { changesFor } from "@/lib/limits/changes-for.ts";
 import { decide, type Held } from "@/lib/limits/decide.ts";
 import { decideSum } from "@/lib/limits/decide-sum.ts";
-import { madeBetween } from "@/lib/limits/iso-day.ts";
+import { madeBetween, makingOf, makingProblem } from "@/lib/limits/iso-day.ts";
 import { changesBetween } from "@/lib/limits/limits-in-force.ts";
 import { scopeFit } from "@/lib/limits/scope-fit.ts";
 import { subjectOf } from "@/lib/limits/subject-of.ts";
@@ -107,6 +107,15 @@ describe("what a record leaves open", () => {
   test("a day of making that is none, or unreadable, bounds nothing", () => {
     for (const text of [null, "", "about 1990", "1990-13", "1990-00", "1990-02-30"])
       expect(madeBetween(text)).toBeNull();
+  });
+
+  test("a date of making as a form takes it, and what it says together with the day it was got", () => {
+    const on = (madeOn: string | null) => makingProblem({ madeOn, gotOn: "2010-05-01" });
+    expect([on(null), on("2010"), on("2010-05-01")]).toEqual([null, null, null]);
+    expect(on("long ago")).toMatchObject({ code: "made-on-unreadable", found: "long ago" });
+    expect(on("2011")).toMatchObject({ code: "made-after-got", allowed: "2010-05-01" });
+    expect(makingOf({ madeOn: "2010", gotOn: "2010-05-01" })).toEqual({ first: "2010-01-01", last: "2010-05-01" });
+    expect(makingOf({ madeOn: "2010", gotOn: "2011-05-01" })).toEqual({ first: "2010-01-01", last: "2010-12-31" });
   });
 
   test("a subject from a record without a day of making", () => {
