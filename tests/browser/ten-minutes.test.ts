@@ -184,8 +184,6 @@ describe("from the instrument's file to drafts that wait for review", () => {
     await page.keyboard.press("Shift+ArrowDown");
     await page.keyboard.press("Shift+ArrowDown");
     await expect.poll(() => page.getByRole("checkbox", { checked: true }).count(), patient).toBeGreaterThanOrEqual(5);
-    await page.goBack();
-    await page.goForward();
     await tabTo(page, /^Make items out of/);
     await page.keyboard.press("Enter");
     await page.getByRole("group", { name: "For all of them" }).waitFor();
