@@ -71,7 +71,7 @@ function waysToPut(wish: LabelWish, fontSize: number, width: number): Try[] {
     ...whole,
     dx: Math.min(Math.max(x - size / 2, 0), width - size) - x,
     anchor: "middle",
-    price: 0.2,
+    price: wish.put === "beside" ? 1.5 : 0.2,
   };
   if (wish.put === "centred") return [clamped];
   const rooms = [width - x - clearOfLeader, x - clearOfLeader] as const;
