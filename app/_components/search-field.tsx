@@ -77,13 +77,7 @@ export function SearchField({
           : {})}
       />
       {scripted ? (
-        <div
-          id={list}
-          role="listbox"
-          aria-label="Items"
-          className={styles.suggestions}
-          hidden={offered.length === 0}
-        >
+        <div id={list} role="listbox" aria-label="Items" className={styles.suggestions} hidden={offered.length === 0}>
           {offered.map((suggestion, index) => (
             // biome-ignore lint/a11y/useKeyWithClickEvents: keys are heard by the field, which keeps the focus
             <div
