@@ -52,7 +52,9 @@ export async function commentItem(itemId: string, replyToId: string | null, _: F
   const outcome = form.ok ? await commentItemWorkflow(await requestContext(), form.value) : form;
   if (!outcome.ok) return errorReply(outcome.problems);
   moved();
-  return noticeReply(replyToId === null ? "Your remark stands with the others." : "Your answer stands under the remark.");
+  return noticeReply(
+    replyToId === null ? "Your remark stands with the others." : "Your answer stands under the remark.",
+  );
 }
 
 export async function settleComment(commentId: string, _: FormState, __: FormData): Promise<FormState> {

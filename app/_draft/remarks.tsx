@@ -44,11 +44,7 @@ export function Remarks({
         <Disclosure summary={`Settled: ${counted(settled.length, "remark")}`}>{settled.map(thread)}</Disclosure>
       ) : null}
       <div id="remark">
-        <ActionForm
-          action={commentItem.bind(null, itemId, null)}
-          submit="Make this remark"
-          submitKind="secondary"
-        >
+        <ActionForm action={commentItem.bind(null, itemId, null)} submit="Make this remark" submitKind="secondary">
           <SelectField
             name="about"
             label="Remark on"
@@ -100,7 +96,12 @@ function Thread({
             </ActionForm>
           </Disclosure>
           {maySettle ? (
-            <ActionForm action={settleComment.bind(null, remark.id)} submit="Call it settled" submitKind="quiet" compact />
+            <ActionForm
+              action={settleComment.bind(null, remark.id)}
+              submit="Call it settled"
+              submitKind="quiet"
+              compact
+            />
           ) : null}
         </div>
       )}

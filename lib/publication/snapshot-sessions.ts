@@ -4,7 +4,10 @@ import type { SnapshotSession } from "./snapshot.ts";
 /** A session as the bench knows it, with what its check standards showed. */
 export type AssessSession = Omit<SnapshotSession, "fitness"> & { fitness: SessionFitness };
 
-type Results = readonly { element: string; readings: readonly { mode: string | null; session?: string | undefined }[] }[];
+type Results = readonly {
+  element: string;
+  readings: readonly { mode: string | null; session?: string | undefined }[];
+}[];
 type History = SnapshotSession["fitness"][number]["standards"][number]["history"];
 
 /** A chart of more points than this is read by nobody on a page; the bench draws them all. */

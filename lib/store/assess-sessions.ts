@@ -14,7 +14,7 @@ export async function assessSessions(db: Db, sessionIds: readonly string[]): Pro
     where: { id: { in: own } },
     select: { instrumentId: true, startedAt: true },
   });
-  const latest = known.reduce((last, s) => (s.startedAt > last ? s.startedAt : last), "");
+  const latest = known.map((s) => s.startedAt).sort().at(-1) ?? "";
   const earlier = await Promise.all(
     [...new Set(known.map((s) => s.instrumentId))].map((instrumentId) =>
       db.session.findMany({
