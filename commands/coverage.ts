@@ -7,7 +7,7 @@
  * the mean. Seeded by cell and block, so the same numbers come out whatever the number of threads. Ends with the cells that
  * fall short of the aims.
  *
- * Work goes in blocks of 1,000 parts, one block of every cell before the second of any, so that a run that is stopped has judged the
+ * Work goes in blocks of 500 parts, one block of every cell before the second of any, so that a run that is stopped has judged the
  * whole grid alike. With `--file` each finished block is written there as one line, and a later run goes on from it; the file names
  * the method's version, and one of another version is refused. `--json` prints the table as the methods page keeps it.
  */

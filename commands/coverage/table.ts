@@ -1,23 +1,17 @@
+import { shortfallsOf } from "../../lib/reconcile/honest-intervals.ts";
 import { type Cell, type CellResult, resultOf } from "./cells.ts";
 import type { FinishedBlock } from "./kept-blocks.ts";
 
-/** The aims of the method: coverage at least 0.94, unsafe misses at most 0.035, wrong "below" at most 0.05. */
-export const aims = { covered: 0.94, unsafe: 0.035, wrongBelow: 0.05 };
-
-/** Sampling error of the simulation itself: two standard errors of a share. */
-const slack = (share: number, trials: number): number => 2 * Math.sqrt((share * (1 - share)) / Math.max(trials, 1));
+const aimWords = { covered: "covered", unsafe: "unsafe", wrongBelow: 'wrong "below"' };
 
 /** What a cell falls short of, beyond what its number of trials could explain; empty where it meets the aims. */
 export function shortfalls(cell: CellResult): string[] {
-  const stated = cell.stated * cell.trials;
-  const wrong = Math.max(...cell.wrongBelow);
-  return [
-    ...(cell.covered < aims.covered - slack(aims.covered, stated) ? [`covered ${cell.covered.toFixed(3)}`] : []),
-    ...(cell.unsafe > aims.unsafe + slack(aims.unsafe, stated) ? [`unsafe ${cell.unsafe.toFixed(3)}`] : []),
-    ...(wrong > aims.wrongBelow + slack(aims.wrongBelow, cell.trials)
-      ? [`wrong "below" ${wrong.toFixed(3)} (${cell.wrongByBound.toFixed(3)} from a bound)`]
-      : []),
-  ];
+  return shortfallsOf({ ...cell, wrongBelow: Math.max(...cell.wrongBelow) })
+    .filter(({ explained }) => !explained)
+    .map(({ aim, share }) => {
+      const from = aim === "wrongBelow" ? ` (${cell.wrongByBound.toFixed(3)} from a bound)` : "";
+      return `${aimWords[aim]} ${share.toFixed(3)}${from}`;
+    });
 }
 
 const share = (number: number): string => (Number.isFinite(number) ? number.toFixed(3) : "–").padStart(6);

@@ -27,8 +27,8 @@ export const snapshotInputs = z.object({
     // Since policy 2.
     spreadAllowed: z.number().default(defaultPolicy.spreadAllowed),
     evenSeenTo: z.number().default(defaultPolicy.evenSeenTo),
-    fewSpotsLevel: z.number().default(defaultPolicy.fewSpotsLevel),
-    unseenShare: z.number().default(defaultPolicy.unseenShare),
+    threeSpotsLevel: z.number().default(defaultPolicy.threeSpotsLevel),
+    fiveSpotsLevel: z.number().default(defaultPolicy.fiveSpotsLevel),
   }),
   sessionFlags: z.array(z.enum(flagCodes)).optional(),
   minimumSeconds: z.number().nullable().optional(),

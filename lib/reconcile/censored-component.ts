@@ -62,10 +62,10 @@ export function censoredFit(
     const fit = lognormalFit(x, u, censored, policy, most);
     if (fit !== null && fit.interval === null) return { ...fit, scatter };
     if (fit !== null && fit.interval !== null) {
-      // The shape of what was not seen decides how low the mean can be: with much unseen, the lower of the two models' ends.
+      // The shape of what was not seen decides how low the mean can be: the lower of the two models' ends, where contents
+      // spread normally could be at all.
       const [low, high] = fit.interval;
-      const manyUnseen = missed.length > policy.unseenShare * x.length;
-      const interval: [number, number] = [manyUnseen ? Math.min(low, Math.max(0, lo)) : low, high];
+      const interval: [number, number] = [lo > 0 ? Math.min(low, lo) : low, high];
       return { ...fit, model: "censored-lognormal", interval, scatter };
     }
   }
@@ -118,8 +118,9 @@ export function lognormalFit(x: number[], u: number[], censored: boolean[], poli
   };
 }
 
-/** Three spots or fewer tell so little of an uneven part's spread that their interval is taken at a higher level (policy). */
-const unevenLevel = (spots: number, policy: Policy): number => (spots <= 3 ? policy.fewSpotsLevel : policy.level);
+/** Few spots tell so little of an uneven part's spread that their interval is taken at a higher level (policy). */
+const unevenLevel = (spots: number, { level, threeSpotsLevel, fiveSpotsLevel }: Policy): number =>
+  spots <= 3 ? threeSpotsLevel : spots <= 5 ? fiveSpotsLevel : level;
 
 /**
  * Detected in too few spots to state a value: an upper 95 % bound for the part's mean, one-sided, as the upper end of the

@@ -1,6 +1,6 @@
 import { coverageFactor } from "../statistics/coverage-factor.ts";
 import { chiSquareUpperTail } from "../statistics/distributions.ts";
-import { randomEffects } from "../statistics/random-effects.ts";
+import { randomEffectsMean } from "../statistics/random-effects.ts";
 import { compareNumbers } from "./canonical-order.ts";
 import { censoredFit, type LimitedSpot, lognormalFit, notQuantified } from "./censored-component.ts";
 import { evennessIsHidden, onLogScale } from "./evenness.ts";
@@ -99,7 +99,7 @@ function meanOfSpots(spots: readonly DetectedSpot[], policy: Policy): Fit {
 function allDetected(spots: readonly KnownSpot[], policy: Policy, most: number): Fit {
   const x = spots.map((spot) => spot.value);
   const u = spots.map((spot) => spot.u);
-  const even = randomEffects(x, u, { tau2: "PM", interval: "HK-adhoc", level: policy.level });
+  const even = randomEffectsMean(x, u, { tau2: "PM", interval: "HK-adhoc", level: policy.level });
   const tau = Math.sqrt(even.tau2);
   const relative = even.mean === 0 ? 0 : tau / Math.abs(even.mean);
   const scatter = { q: even.q, df: even.df, p: chiSquareUpperTail(even.q, even.df), tau, relative };

@@ -83,6 +83,34 @@ export function reconcile(input: ReconcileInput, hash: (text: string) => string)
   };
 }
 
+/** The part of a result that a decision against a limit rests on. */
+export type Decisive = Pick<
+  ReconcileResult,
+  "state" | "value" | "u" | "nuEff" | "interval" | "asymmetric" | "below" | "upperBound"
+> & { uneven: boolean };
+
+/**
+ * What `reconcile` says of value, interval and bounds, by the same steps, without what is only told beside them (digest, cross-checks,
+ * printed digits, other flags). For simulations and the like, which ask of very many parts what would be decided. Refuses what
+ * `reconcile` refuses.
+ */
+export function decisive(input: ReconcileInput): Decisive {
+  const policy: Policy = { ...defaultPolicy, ...input.policy };
+  const kept = input.shots.filter((shot) => shot.setAside === null);
+  const { fit, combined } = evaluate(input, kept, policy);
+  return {
+    state: fit.state,
+    value: fit.value,
+    u: combined.u,
+    nuEff: combined.nuEff,
+    interval: combined.interval,
+    asymmetric: combined.asymmetric,
+    below: fit.below,
+    upperBound: fit.upperBound,
+    uneven: fit.uneven,
+  };
+}
+
 /** mg/kg: no mass fraction is more than all of it. */
 const wholePart = 1_000_000;
 

@@ -64,10 +64,9 @@ export type Policy = {
   spreadAllowed: number;
   /** Counting errors beyond this share of the mean hide whether a part is even. */
   evenSeenTo: number;
-  /** Level of an uneven part's interval from three spots or fewer: with `level` itself it would hold the mean too seldom. */
-  fewSpotsLevel: number;
-  /** Share of spots not detected beyond which an uneven part's lower end allows for even contents too. */
-  unseenShare: number;
+  /** Levels of an uneven part's interval from three spots or fewer, and from four or five: at `level` itself it would end too low too often. */
+  threeSpotsLevel: number;
+  fiveSpotsLevel: number;
 };
 
 export const defaultPolicy: Policy = {
@@ -78,8 +77,8 @@ export const defaultPolicy: Policy = {
   decisionRisk: 0.05,
   spreadAllowed: 1,
   evenSeenTo: 0.1,
-  fewSpotsLevel: 0.965,
-  unseenShare: 1 / 3,
+  threeSpotsLevel: 0.97,
+  fiveSpotsLevel: 0.96,
 };
 
 export const flagCodes = [

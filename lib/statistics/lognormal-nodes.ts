@@ -74,12 +74,12 @@ const onNodes = (
   const lists = new Map<number, Nodes>();
   const nodesFor = (sigma: number): Nodes => {
     const octave = Math.floor(2 * Math.log2(sigma));
-    const wide = 2 ** octave * curvature > 64;
+    const wide = 2 ** octave * curvature > 16;
     const key = wide ? Number.POSITIVE_INFINITY : octave;
     let nodes = lists.get(key);
     if (nodes === undefined) {
       // 0.7 of the narrowest scale, as in `lognormalReading`.
-      const step = 0.7 / Math.sqrt((wide ? curvature / 64 : 2 ** -octave) + curvature);
+      const step = 0.7 / Math.sqrt((wide ? curvature / 16 : 2 ** -octave) + curvature);
       nodes = { step, k: [] };
       lists.set(key, nodes);
     }

@@ -136,7 +136,9 @@ const climb = (
       rho += dRho;
       break;
     }
-    if (peaked && known && Math.abs(lambda - known.lambda) + Math.abs(rho - known.rho) < 0.01) return known;
+    // On the known hill: Newton aims at its top from nearby.
+    const near = (l: number, r: number) => Math.abs(l - (known?.lambda ?? 0)) + Math.abs(r - (known?.rho ?? 0));
+    if (peaked && known && near(lambda + dLambda, rho + dRho) < 0.02 && near(lambda, rho) < 0.3) return known;
     const shrink = Math.min(1, 2 / Math.max(Math.abs(dLambda), Math.abs(dRho)));
     dLambda *= shrink;
     dRho *= shrink;
@@ -266,6 +268,13 @@ export const lognormalRandomEffects = (
     if (found !== null && 2 * (highest - withoutSpread(data, found.m).l) >= limit) {
       const settled = { l: 0, lambda: found.m, rho: found.r, drift: found.drift };
       const isBeyond = (times: number): boolean => {
+        const lambda = fit.lambda + times * (found.m - fit.lambda);
+        const rho = Math.min(widest, found.r + clamp(found.drift * (lambda - found.m), 1));
+        // Most often one look is enough: r's best is near, and what it would still gain is small beside what is wanted.
+        const { l, gR, hRR } = at(lambda, rho);
+        const none = withoutSpread(data, lambda).l;
+        const nearBest = hRR < 0 && Math.abs(gR / hRR) < 0.5;
+        if (nearBest && 2 * (highest - l + (2 * gR * gR) / hRR) > limit && 2 * (highest - none) > limit) return true;
         last = settled;
         return deviance(fit.lambda + times * (found.m - fit.lambda)) > limit;
       };

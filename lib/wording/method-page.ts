@@ -27,11 +27,11 @@ export const methodPage = {
     },
     {
       title: "One value for the part",
-      text: `With two spots or more, the range allows for the spots really being different (random effects, Paule–Mandel, with the interval of Hartung and Knapp, never made narrower than plain). If the spots differ by more than ${per100(defaultPolicy.unevenFrom)} % of the mean (policy), the part is called uneven: the page leads with the lowest and the highest spot, and the range reaches further up than down (lognormal, profile likelihood).`,
+      text: `With two spots or more, the range allows for the spots really being different (random effects, Paule–Mandel, with the interval of Hartung and Knapp, never made narrower than plain). If the spots differ by more than ${per100(defaultPolicy.unevenFrom)} % of the mean (policy), the part is called uneven: the page leads with the lowest and the highest spot, and the range reaches further up than down (lognormal, profile likelihood). From five spots or fewer such a range is made wider still (policy). Where the readings' own errors are over ${per100(defaultPolicy.evenSeenTo)} % of the mean (policy), nobody could see whether the part is even: its upper end then reaches further too.`,
     },
     {
       title: "Spots where nothing was seen",
-      text: "If at least two spots and at least half of them were seen, the others count as “below that”, never as a number. If fewer, we say where it was seen and how much there can be at most. If none, we state the highest of the spots' detection limits: every spot was below it.",
+      text: "If at least two spots and at least half of them were seen, the others count as “below that”, never as a number. If fewer, we say where it was seen and how much there can be at most. If none, we state the highest of the spots' detection limits: every spot was below it. Few spots can miss the places that hold more. So the most that the whole part may hold on average is worked out too, for a part whose places differ by as much as their mean (policy): with three spots it is 1.9 times that limit, with five 1.3 times, with eight the limit itself.",
     },
     {
       title: "The worst place matters",
@@ -55,7 +55,7 @@ export const methodPage = {
     },
     {
       title: "Compare with limits",
-      text: `A result is only held against a limit of the same quantity. From the number and its doubt we work out how probable it is that the true amount is on the failing side. At ${per100(1 - defaultPolicy.decisionRisk)} in 100 or more: “above the limit”. At ${per100(defaultPolicy.decisionRisk)} in 100 or less: “below the limit”. Between: “too close to call” (policy). On an uneven part, “below the limit” also needs the upper end of the range to be below it.`,
+      text: `A result is only held against a limit of the same quantity. From the number and its doubt we work out how probable it is that the true amount is on the failing side. At ${per100(1 - defaultPolicy.decisionRisk)} in 100 or more: “above the limit”. At ${per100(defaultPolicy.decisionRisk)} in 100 or less: “below the limit”. Between: “too close to call” (policy). On an uneven part, “below the limit” also needs the upper end of the range to be below it. Where nothing was seen, “below the limit” needs the most that the part may hold to be below it, not just what the analyser could see; one spot alone speaks only for itself.`,
     },
     {
       title: "Publish for good",

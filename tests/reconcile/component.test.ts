@@ -38,7 +38,16 @@ describe("step 3: even spots, random effects", () => {
 });
 
 describe("step 3 and 4: uneven spots, lognormal model", () => {
-  const result = resultOf([seen(120, 4), seen(60, 3), seen(210, 6), seen(95, 3), seen(150, 5)]);
+  const shots = [seen(120, 4), seen(60, 3), seen(210, 6), seen(95, 3), seen(150, 5)];
+  const result = resultOf(shots, { policy: { fiveSpotsLevel: 0.95 } });
+  it("takes the interval of five spots at a higher level, since at 95 % it ends too low too often (policy)", () => {
+    const wider = resultOf(shots);
+    expect(wider.value).toBe(result.value);
+    expect(wider.interval?.[0] ?? 0).toBeLessThan(result.interval?.[0] ?? 0);
+    expect(wider.interval?.[1] ?? 0).toBeGreaterThan(result.interval?.[1] ?? 0);
+    const six = [...shots, seen(100, 4)];
+    expect(resultOf(six, { policy: { fiveSpotsLevel: 0.95 } }).interval).toEqual(resultOf(six).interval);
+  });
   it("states the mean of the lognormal and its profile interval", () => {
     expect(result).toMatchObject({ state: "quantified", model: "lognormal", asymmetric: true, U: null });
     expect(result.value).toBeCloseTo(127.307725993447, 4);

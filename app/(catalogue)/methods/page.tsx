@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { cautions } from "@/lib/wording/cautions.ts";
 import { methodPage } from "@/lib/wording/method-page.ts";
+import { CoverageTable } from "./coverage-table.tsx";
 
 export const metadata: Metadata = { title: methodPage.title, description: methodPage.lead };
 
@@ -23,6 +24,7 @@ export default function MethodsPage() {
           <p>{cautions["total-content"].text}</p>
           <p>{cautions["this-one-only"].text}</p>
         </Entry>
+        <CoverageTable />
         <Entry title="Sources">
           <p>{methodPage.sources}</p>
         </Entry>
