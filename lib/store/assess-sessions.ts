@@ -14,7 +14,11 @@ export async function assessSessions(db: Db, sessionIds: readonly string[]): Pro
     where: { id: { in: own } },
     select: { instrumentId: true, startedAt: true },
   });
-  const latest = known.map((s) => s.startedAt).sort().at(-1) ?? "";
+  const latest =
+    known
+      .map((s) => s.startedAt)
+      .sort()
+      .at(-1) ?? "";
   const earlier = await Promise.all(
     [...new Set(known.map((s) => s.instrumentId))].map((instrumentId) =>
       db.session.findMany({
