@@ -5,6 +5,7 @@ import { weightedMean } from "../statistics/weighted-mean.ts";
 import { evennessIsHidden, onLogScale } from "./evenness.ts";
 import { fewSpotsBound } from "./few-spots-bound.ts";
 import { emptyFit, type Fit } from "./fit.ts";
+import { nonDetectU } from "./non-detect-u.ts";
 import type { DetectedSpot, MissedSpot } from "./spots.ts";
 import type { Policy } from "./types.ts";
 
@@ -16,10 +17,7 @@ type Lists = { x: number[]; u: number[]; censored: boolean[]; errorsKnown: boole
 /**
  * Detected and undetected spots as the likelihoods take them; the limit stands where a value is censored.
  *
- * A non-detect's u is limit/3 (method, step 0), but never more than the largest error among the part's own detected shots: counting
- * error does not shrink as the content grows, so what could not be seen was read at least that well. Without this a part whose limit lies high
- * above its errors is stated too high: ten spots with u 3 % and a spread of 5 or 15 %, four in ten below detection, were covered 0.57 and 0.66
- * of the time with limit/3, and 0.99 and 0.97 with the part's own error (150 trials each).
+ * A non-detect's u is that of `nonDetectU`, with the largest error among the part's own detected shots.
  *
  * A detected spot with unknown u enters with the uncertainty of its last written digit alone (δ/√12): the model's own
  * spread then takes up its counting error too, and nothing is guessed.
@@ -31,7 +29,7 @@ function lists(detected: readonly DetectedSpot[], missed: readonly LimitedSpot[]
     x: [...detected.map((spot) => spot.value), ...missed.map((spot) => spot.limit)],
     u: [
       ...detected.map((spot) => spot.u ?? lastDigit(spot.resolution)),
-      ...missed.map((spot) => Math.min(spot.limit / 3, largest)),
+      ...missed.map((spot) => nonDetectU(spot.limit, largest)),
     ],
     censored: [...detected.map(() => false), ...missed.map(() => true)],
     errorsKnown: detected.every((spot) => spot.u !== null),
@@ -42,7 +40,9 @@ const lastDigit = (resolution: number): number => resolution / Math.sqrt(12);
 
 /**
  * Some spots not detected, at least two and at least half detected: left-censored likelihood, normal where the part is even
- * (τ/mean ≤ 0.15), lognormal where it is not, with the small-sample profile interval.
+ * (τ/mean ≤ 0.15), lognormal where it is not, with the small-sample profile interval. An uneven part's lower end is the lower of both
+ * models' (where the normal one stays above zero): ten evenly spread spots, half of them unseen, lay wholly below the lognormal one's
+ * interval in 8 parts of 100. An even part whose errors hide unevenness takes its upper arm on the log scale (`evenness`).
  */
 export function censoredFit(
   detected: readonly DetectedSpot[],
@@ -124,7 +124,8 @@ const unevenLevel = (spots: number, { level, threeSpotsLevel, fiveSpotsLevel }: 
 
 /**
  * Detected in too few spots to state a value: an upper 95 % bound for the part's mean, one-sided, as the upper end of the
- * two-sided 90 % small-sample profile; lognormal where the part is uneven. No bound where the likelihood has none, or none below `most`.
+ * two-sided 90 % small-sample profile; lognormal where the part is uneven. Where the spread is as good as unknown (one spot detected, or
+ * errors that hide it) no lower than `fewSpotsBound` allows. No bound where the likelihood has none, or none below `most`.
  */
 export function notQuantified(
   detected: readonly DetectedSpot[],

@@ -1,5 +1,6 @@
 import { bracketedRoot } from "../statistics/bracketed-root.ts";
 import { normalHazardBelow, normalHazardSlope } from "../statistics/distributions.ts";
+import { nonDetectU } from "./non-detect-u.ts";
 
 /**
  * One spot shot several times, detected by some shots and not by others: the content μ that makes all of it likeliest,
@@ -18,7 +19,7 @@ export function censoredSpotMean(
   limits: readonly number[],
 ): { value: number; u: number } {
   const largest = Math.max(...u);
-  const below = limits.map((limit) => ({ limit, s: Math.min(limit / 3, largest) }));
+  const below = limits.map((limit) => ({ limit, s: nonDetectU(limit, largest) }));
   const weights = u.map((one) => 1 / (one * one));
   const slope = (mu: number): number => {
     let sum = 0;

@@ -22,7 +22,10 @@ type KnownSpot = DetectedSpot & { u: number };
  * | the same, τ/mean > 0.15                                   | `lognormal`: lognormal contents, normal counting errors, profile interval |
  * | some not detected, at least two and at least half detected | `censored-normal` or `censored-lognormal`, by the same switch |
  * | fewer detected than that                                  | state `not-quantified`: an upper 95 % bound where there is one |
- * | none detected                                             | state `not-detected`: below the highest over spots of the lowest limit reached |
+ * | none detected                                             | state `not-detected`: below the highest over spots of the lowest limit reached; decided by the `upperBound` of `fewSpotsBound` |
+ *
+ * Where counting errors hide whether the part is even, the upper arm of `random-effects` is taken on the log scale and the interval is stated
+ * by its ends (`evenness`).
  *
  * A spot with unknown u beside others with known u makes the whole component `mean-of-spots`: the scatter between spots
  * holds counting error too, so that interval is right whatever the unknown errors are, and nothing is guessed. There the
