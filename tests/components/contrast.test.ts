@@ -41,6 +41,7 @@ const text: [string, string][] = [
   ["accent-strong", "paper-shade"],
   ["on-accent", "accent"],
   ["on-accent", "accent-strong"],
+  ["photo-mark", "photo-halo"],
 ];
 const lines: [string, string][] = [
   ["rule", "paper"],
