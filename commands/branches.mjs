@@ -7,7 +7,7 @@ import { parseArgs } from "node:util";
 import { packageScripts, prepare, root, runPackage } from "./prepare.mjs";
 
 const pureRooms =
-  "quantity statistics readings reconcile amounts attenuation limits consistency publication exports wording".split(
+  "quantity statistics readings reconcile amounts attenuation limits consistency publication exports search wording".split(
     " ",
   );
 const { values, positionals } = parseArgs({

@@ -11,7 +11,7 @@ export function fold(text: string): string {
     .normalize("NFKD")
     .toLowerCase()
     .replace(/[\p{M}\p{Cf}]/gu, "")
-    .replace(/[ßøæœđðłþı]/g, (letter) => letters[letter] ?? letter);
+    .replace(/[ßøæœđðłþı]/g, (letter) => letters[letter] as string);
 }
 
 /**

@@ -2,8 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { editDistance, slipsAllowed } from "@/lib/search/edit-distance.ts";
 import { fold, foldedWords, joinedRuns } from "@/lib/search/fold.ts";
-import { indexText } from "@/lib/search/index-text.ts";
+import { compoundsOf, guessableWords, indexText } from "@/lib/search/index-text.ts";
 import { readQuestion } from "@/lib/search/read-question.ts";
+import { wordForms } from "@/lib/search/word-forms.ts";
+import { wordsKey } from "@/lib/search/words-key.ts";
 
 describe("folding", () => {
   it("drops case, accents and marks nobody sees", () => {
@@ -67,4 +69,27 @@ describe("a question", () => {
       { numRuns: 300 },
     );
   });
+});
+
+describe("the forms of a word", () => {
+  it.each([
+    ["seventies", ["seventies", "seventie", "seventi", "seventy", "1970s", "70s"]],
+    ["70s", ["70s", "1970s"]],
+    ["2010s", ["2010s", "10s", "2010"]],
+    ["dishes", ["dishes", "dishe", "dish"]],
+    ["glass", ["glass"]],
+    ["mug", ["mug"]],
+  ])("%s", (word, forms) => expect(wordForms(word)).toEqual(forms));
+});
+
+describe("what two texts have in common", () => {
+  it("does not hang on the order of the words, also where one ends in a double s", () => {
+    expect(wordsKey("mug of glass")).toBe("glass mug");
+    expect(wordsKey("glass mugs")).toBe("glass mug");
+    expect(wordsKey("the bus toy")).toBe(wordsKey("toy bus"));
+  });
+  it("is words of letters that a slip may have meant, each once", () =>
+    expect(guessableWords(["two mugs 12345 mug", "mug b12 ox"])).toEqual(["two", "mugs", "mug"]));
+  it("is names written as one word, of five to sixteen letters", () =>
+    expect(compoundsOf("Ox in a key ring 7")).toBe("keyring"));
 });
