@@ -31,11 +31,14 @@ export function signingKey(dataDir: string): SigningKey {
   };
 }
 
-/** Whether a signature holds; false too for what is no Ed25519 key. */
+/** Whether a signature holds; false too for what is no Ed25519 key, or one written otherwise than its one encoding (RFC 8410). */
 export function verifySignature(publicKey: string, text: string, signature: string): boolean {
   let key: KeyObject;
   try {
-    key = createPublicKey({ key: Buffer.from(publicKey, "base64"), type: "spki", format: "der" });
+    const given = Buffer.from(publicKey, "base64");
+    key = createPublicKey({ key: given, type: "spki", format: "der" });
+    // OpenSSL passes over some bits of the frame; written out again they show.
+    if (!key.export({ type: "spki", format: "der" }).equals(given)) return false;
   } catch {
     return false;
   }

@@ -24,11 +24,11 @@ export const snapshotInputs = z.object({
     unevenFrom: z.number(),
     scatterP: z.number(),
     decisionRisk: z.number(),
-    // Since policy 2.
-    spreadAllowed: z.number().default(defaultPolicy.spreadAllowed),
-    evenSeenTo: z.number().default(defaultPolicy.evenSeenTo),
-    threeSpotsLevel: z.number().default(defaultPolicy.threeSpotsLevel),
-    fiveSpotsLevel: z.number().default(defaultPolicy.fiveSpotsLevel),
+    // Since policy 2; a snapshot from before has none, and is made again by method 1 only.
+    spreadAllowed: z.number().optional(),
+    evenSeenTo: z.number().optional(),
+    threeSpotsLevel: z.number().optional(),
+    fiveSpotsLevel: z.number().optional(),
   }),
   sessionFlags: z.array(z.enum(flagCodes)).optional(),
   minimumSeconds: z.number().nullable().optional(),

@@ -21,7 +21,9 @@ describe("problem codes", () => {
   it("are all that the room emits, by its source", () => {
     const folder = new URL("../../lib/readings/", import.meta.url);
     const source = readdirSync(folder)
-      .filter((name) => name.endsWith(".ts") && name !== "problem-codes.ts" && name !== "propose-mapping.ts")
+      .filter((name) => name.endsWith(".ts"))
+      // The list itself; questions of the mapping; a moment typed into a form, whose sentences are those of sittings.
+      .filter((name) => !["problem-codes.ts", "propose-mapping.ts", "local-moment.ts"].includes(name))
       .map((name) => readFileSync(new URL(name, folder), "utf8"))
       .join("\n");
     const emitted = [...source.matchAll(/(?:code: |rowProblem\(\s*|trouble\()"([a-z-]+)"/g)].map((match) => match[1]!);
