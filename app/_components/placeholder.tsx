@@ -2,21 +2,13 @@ import type { CSSProperties } from "react";
 import styles from "./placeholder.module.css";
 
 /**
- * Something is still coming: empty ruled lines of the height it will have, so that nothing below moves. `height` in px where
- * it is known, else as many `lines`. Nothing blinks; the words are for everyone.
+ * Something is still coming: as many empty ruled lines as it will about take, so that nothing below moves. Nothing blinks. It goes
+ * inside the `role="status"` of what is coming, which then reads the words out.
  */
-export function Placeholder({
-  label = "Loading …",
-  lines = 3,
-  height,
-}: {
-  label?: string;
-  lines?: number;
-  height?: number;
-}) {
-  const size: CSSProperties = { blockSize: height === undefined ? `${lines * 2}rem` : `${height}px` };
+export function Placeholder({ label, lines }: { label: string; lines: number }) {
+  const size: CSSProperties = { blockSize: `${lines * 2}rem` };
   return (
-    <div className={styles.placeholder} style={size} role="status">
+    <div className={styles.placeholder} style={size}>
       <span>{label}</span>
     </div>
   );

@@ -4,6 +4,7 @@ import { useState } from "react";
 import { Button } from "@/app/_components/button.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
+import { Placeholder } from "@/app/_components/placeholder.tsx";
 import { useScripted } from "@/app/_components/use-scripted.ts";
 import type { RecomputedResult } from "@/lib/publication/recompute.ts";
 import { resultText } from "@/lib/wording/formats.ts";
@@ -49,7 +50,7 @@ export function RecomputePanel({ slug, revision, address }: { slug: string; revi
       {scripted ? (
         <p>
           <Button onClick={recompute} disabled={state.step === "busy"}>
-            {state.step === "busy" ? words.busy : state.step === "done" ? words.again : words.button}
+            {state.step === "done" ? words.again : words.button}
           </Button>
         </p>
       ) : (
@@ -58,6 +59,7 @@ export function RecomputePanel({ slug, revision, address }: { slug: string; revi
         </p>
       )}
       <div role="status" className="flow">
+        {state.step === "busy" ? <Placeholder label={words.busy} lines={5} /> : null}
         {state.step === "failed" ? <p>{words.failed(state.why)}</p> : null}
         {state.step === "done" ? <Report report={state.report} /> : null}
       </div>

@@ -177,6 +177,10 @@ export const entryControlExamples: Example[] = [
   {
     id: "loading",
     title: "Loading, keeping its place",
-    show: <Placeholder label="The drawing is coming …" lines={4} />,
+    show: (
+      <div role="status">
+        <Placeholder label="Fetching and recomputing …" lines={4} />
+      </div>
+    ),
   },
 ];
