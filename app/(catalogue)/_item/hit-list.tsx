@@ -40,7 +40,8 @@ function Hit({ snapshot, headingLevel, pick }: { snapshot: Snapshot; headingLeve
           <a href={paths.item(snapshot.slug)}>{snapshot.item.name}</a>
         </Heading>
         <p className="soft small">
-          {labelOf(categoryLabels, snapshot.item.category)} · tested {plainDate(snapshot.testedOn)}
+          {labelOf(categoryLabels, snapshot.item.category)} ·{" "}
+          <span className="number">tested {plainDate(snapshot.testedOn)}</span>
         </p>
         {snapshot.item.marks ? <p className="small">Marks: {snapshot.item.marks}</p> : null}
         <p className={styles.verdict}>
@@ -48,6 +49,11 @@ function Hit({ snapshot, headingLevel, pick }: { snapshot: Snapshot; headingLeve
           <span>{answer.headline}</span>
         </p>
         {lead ? <p className={styles.figure}>{resultText(lead.result)}</p> : null}
+      </div>
+      <div className={styles.pictures}>
+        {lead ? (
+          <IntervalStrip input={stripFigure(lead.result)} sentence={stripSentence(lead.result)} size="small" />
+        ) : null}
         {pick ? (
           <label className={`${styles.pick} no-print`}>
             <input type="checkbox" name="item" value={snapshot.slug} />
@@ -56,11 +62,6 @@ function Hit({ snapshot, headingLevel, pick }: { snapshot: Snapshot; headingLeve
               <span className="visually-hidden">: {snapshot.item.name}</span>
             </span>
           </label>
-        ) : null}
-      </div>
-      <div className={styles.pictures}>
-        {lead ? (
-          <IntervalStrip input={stripFigure(lead.result)} sentence={stripSentence(lead.result)} size="small" />
         ) : null}
       </div>
       {photo ? (

@@ -71,8 +71,8 @@ export function Provenance({ snapshot }: { snapshot: Snapshot }) {
           rowKey={(instrument) => instrument.serial}
           columns={[
             { key: "name", head: "Instrument", cell: (i) => i.name },
-            { key: "kind", head: "Kind", cell: (i) => i.kind },
-            { key: "serial", head: "Serial", cell: (i) => i.serial },
+            { key: "kind", head: "Kind", roomy: true, cell: (i) => i.kind },
+            { key: "serial", head: "Serial", nowrap: true, cell: (i) => i.serial },
             {
               key: "window",
               head: "Window",
@@ -82,6 +82,7 @@ export function Provenance({ snapshot }: { snapshot: Snapshot }) {
             {
               key: "errors",
               head: "Its error figures are",
+              roomy: true,
               cell: (i) => (i.errorK === null ? "not known" : `${i.errorK} × the standard uncertainty u`),
             },
             {

@@ -53,6 +53,7 @@ export default async function LogPage() {
               {
                 key: "item",
                 head: "Item and revision",
+                roomy: true,
                 cell: (entry) => (
                   <a href={paths.revision(entry.slug, entry.revision)}>
                     {entry.slug}, {entry.revision}
