@@ -64,11 +64,13 @@ export default async function ReviewPage() {
             {
               key: "repeats",
               head: "Do repeats agree?",
+              roomy: true,
               cell: ({ placed }) => repeatsCount(placed.map((p) => repeatsOf(p.result).verdict)),
             },
             {
               key: "by",
               head: "Loaded by",
+              nowrap: true,
               cell: ({ loadedBy }) => listed(loadedBy.map((p) => p.name)) || "nobody yet",
             },
             { key: "open", head: "Open remarks", numeric: true, cell: ({ open }) => open },

@@ -54,7 +54,7 @@ export default async function AmountsPage({ searchParams }: Props) {
           <AmountSheet state={state} result={result} />
         ) : (
           <Entry title={amountsPage.amountTitle} id="amount">
-            <EmptyState title={amountsPage.nothing}>
+            <EmptyState title={amountsPage.nothing} headingLevel={3}>
               <p>{errors.length > 0 ? amountsPage.unfinished : amountsPage.nothingText}</p>
             </EmptyState>
           </Entry>

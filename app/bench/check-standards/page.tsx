@@ -44,7 +44,12 @@ export default async function CheckStandardsPage() {
               rowKey={(s) => s.id}
               muted={(s) => s.retiredAt !== null}
               columns={[
-                { key: "name", head: "Name", cell: (s) => <a href={paths.benchCheckStandard(s.id)}>{s.name}</a> },
+                {
+                  key: "name",
+                  head: "Name",
+                  nowrap: true,
+                  cell: (s) => <a href={paths.benchCheckStandard(s.id)}>{s.name}</a>,
+                },
                 { key: "material", head: "Material", cell: (s) => materialLabels[s.material] },
                 { key: "elements", head: "Certified for", cell: (s) => Object.keys(s.certified).join(", ") },
                 { key: "modes", head: "Modes", roomy: true, cell: (s) => s.modes.join("; ") || "any" },

@@ -19,6 +19,12 @@ const zones = ["UTC", ...Intl.supportedValuesOf("timeZone")].map((value) => ({
   label: value.replaceAll("_", " "),
 }));
 
+const errorsCover = {
+  1: "1 standard uncertainty",
+  2: "2 standard uncertainties",
+  3: "3 standard uncertainties",
+} as const;
+
 export default async function InstrumentsPage({ searchParams }: { searchParams: Promise<{ edit?: string }> }) {
   const { edit } = await searchParams;
   const instruments = await listInstruments(database());
@@ -42,12 +48,13 @@ export default async function InstrumentsPage({ searchParams }: { searchParams: 
                   key: "name",
                   head: "Name",
                   cell: (i) => <a href={`${paths.benchInstruments()}?edit=${i.id}#edit`}>{i.name}</a>,
+                  nowrap: true,
                 },
-                { key: "serial", head: "Serial", cell: (i) => i.serial },
+                { key: "serial", head: "Serial", nowrap: true, cell: (i) => i.serial },
                 {
                   key: "k",
                   head: "Errors cover",
-                  cell: (i) => (i.errorK ? `${i.errorK} standard uncertainties` : "not said yet"),
+                  cell: (i) => (i.errorK ? errorsCover[i.errorK] : "not said yet"),
                 },
                 { key: "modes", head: "Modes", roomy: true, cell: (i) => i.modes.join("; ") },
                 {
@@ -163,7 +170,11 @@ function InstrumentForm({ instrument }: { instrument: Instrument | undefined }) 
           width={24}
         />
       ))}
-      {instrument ? null : <p>Modes whose errors cover something else can be told apart once the analyser is saved.</p>}
+      {instrument ? null : (
+        <p className="soft small">
+          Modes whose errors cover something else can be told apart once the analyser is saved.
+        </p>
+      )}
       <TextAreaField
         name="calibratedRanges"
         label="Calibrated ranges"

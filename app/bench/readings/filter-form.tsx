@@ -59,8 +59,8 @@ export function FilterForm({
             choices={elements.map((value) => ({ value, label: elementTitle(value) }))}
             defaultValue={query.element ?? ""}
           />
-          <TextField name="from" label="From the day" type="date" width={12} defaultValue={query.from ?? ""} />
-          <TextField name="to" label="To the day" type="date" width={12} defaultValue={query.to ?? ""} />
+          <TextField name="from" label="From the day" type="date" width={14} defaultValue={query.from ?? ""} />
+          <TextField name="to" label="To the day" type="date" width={14} defaultValue={query.to ?? ""} />
           {query.note === undefined ? null : <input type="hidden" name="note" value={query.note} />}
           {query.sample === undefined ? null : <input type="hidden" name="sample" value={query.sample} />}
           <Button type="submit">Narrow the list</Button>

@@ -36,7 +36,7 @@ const columns: (SortableColumn<Numbered> & { key: keyof Numbered })[] = [
   { key: "number", head: "Shot", cell: (r) => r.number, sortBy: (r) => Number(r.number) || r.number },
   { key: "sample", head: "Sample", rowHeader: true, cell: (r) => r.sample, sortBy: (r) => r.sample },
   { key: "spot", head: "Spot", cell: (r) => r.spot, sortBy: (r) => r.spot },
-  { key: "note", head: "Note", cell: (r) => r.note, sortBy: (r) => r.note },
+  { key: "note", head: "Note", roomy: true, cell: (r) => r.note, sortBy: (r) => r.note },
   { key: "mode", head: "Mode", cell: (r) => r.mode, sortBy: (r) => r.mode },
   { key: "time", head: "Time", nowrap: true, cell: (r) => r.time, sortBy: (r) => r.time },
   { key: "aside", head: "Set aside because", roomy: true, cell: (r) => r.aside, sortBy: (r) => r.aside },

@@ -58,7 +58,7 @@ export default async function SessionsPage() {
                   roomy: true,
                   cell: (s) => <a href={paths.benchSession(s.id)}>{sittingTime(s)}</a>,
                 },
-                { key: "instrument", head: "Analyser", cell: (s) => s.instrument.name },
+                { key: "instrument", head: "Analyser", nowrap: true, cell: (s) => s.instrument.name },
                 { key: "fit", head: "Was it fit?", roomy: true, cell: (s) => checked.get(s.id) },
                 { key: "readings", head: "Readings", numeric: true, cell: (s) => s.readings },
                 { key: "checks", head: "Of them checks", numeric: true, cell: (s) => s.checks },

@@ -28,7 +28,7 @@ export function MakerAnswers({
         <Disclosure summary="Attach an answer">
           <ActionForm action={addMakerAnswer.bind(null, itemId)} submit="Put it on the public page">
             <TextField name="fromWhom" label="From whom" width={30} maxLength={200} />
-            <TextField name="receivedOn" label="Received on" type="date" width={12} />
+            <TextField name="receivedOn" label="Received on" type="date" width={14} />
             <TextAreaField
               name="answer"
               label="The answer, word for word"

@@ -76,7 +76,7 @@ function Parts({
       rows={specimen.components}
       rowKey={(part) => part.id}
       columns={[
-        { key: "name", head: "Part", cell: (part) => <a href={`#part-${part.id}`}>{part.name}</a> },
+        { key: "name", head: "Part", roomy: true, cell: (part) => <a href={`#part-${part.id}`}>{part.name}</a> },
         { key: "material", head: "Material", cell: (part) => labelOf(materialLabels, part.material) },
         { key: "form", head: "Form", cell: (part) => formLabels[part.form] },
         { key: "touch", head: "Touchable", cell: (part) => yesNo(part.accessible) },

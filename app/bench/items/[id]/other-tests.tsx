@@ -181,7 +181,7 @@ function TestForm({ itemId, specimen }: { itemId: string; specimen: Specimen }) 
         required
         width={36}
       />
-      <TextField id={id("reportedOn")} name="reportedOn" label="Date of the report" type="date" optional width={12} />
+      <TextField id={id("reportedOn")} name="reportedOn" label="Date of the report" type="date" optional width={14} />
       <TextAreaField id={id("note")} name="note" label="Note" rows={2} optional />
     </ActionForm>
   );

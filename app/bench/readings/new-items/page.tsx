@@ -32,15 +32,17 @@ export default async function ItemsFromReadingsPage({ searchParams }: Props) {
         </p>
       </PageHead>
       <BenchTabs current={paths.benchReadings()} />
-      <p>
-        <a href={link}>{by === "sample" ? "Go by the notes instead" : "Go by the samples instead"}</a>
-      </p>
-      {named.length > most ? (
+      <div className="flow">
         <p>
-          The first {most} of {named.length}. The others come when these are made.
+          <a href={link}>{by === "sample" ? "Go by the notes instead" : "Go by the samples instead"}</a>
         </p>
-      ) : null}
-      <ItemsForm rows={named.slice(0, most)} by={by} batchId={file ?? null} />
+        {named.length > most ? (
+          <p>
+            The first {most} of {named.length}. The others come when these are made.
+          </p>
+        ) : null}
+        <ItemsForm rows={named.slice(0, most)} by={by} batchId={file ?? null} />
+      </div>
     </>
   );
 }
