@@ -54,10 +54,8 @@ export function newtonProfileEnd(
     const drift = pinned ? 0 : -hMR / hRR;
     const settled = Math.abs(newton) <= 1e-7 * Math.abs(gone) && Math.abs(dR) <= 1e-4;
     if (settled) return { m: m + newton, r: r + dR, drift };
-    if (!between) {
-      if (!Number.isFinite(outside)) return null;
-      next = 0.5 * (inside + outside);
-    }
+    // Where nothing beyond the cut was met yet this is infinite, and so beyond reach.
+    if (!between) next = 0.5 * (inside + outside);
     r = Math.max(least, r + dR + Math.max(-1, Math.min(1, drift * (next - m))));
     m = next;
     if (!(side * (reach - m) > 0 && r < most)) return null;
