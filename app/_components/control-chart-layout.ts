@@ -1,4 +1,4 @@
-import { plainNumber } from "./interval-strip-layout.ts";
+import { significant } from "@/lib/wording/formats.ts";
 import { textWidth } from "./text-width.ts";
 
 /** One point in time. `signal` where the chart speaks up at it; `words` say the point whole. */
@@ -41,9 +41,9 @@ export function controlChartLayout({ points, center, limits }: ControlChartInput
     domain,
     points: points.map((point, index) => ({ id: point.id, at: at(index), y: y(point.value), signal: point.signal })),
     lines: [
-      { id: "upper", value: limits[1], y: y(limits[1]), text: plainNumber(limits[1]) },
-      { id: "center", value: center, y: y(center), text: plainNumber(center) },
-      { id: "lower", value: limits[0], y: y(limits[0]), text: plainNumber(limits[0]) },
+      { id: "upper", value: limits[1], y: y(limits[1]), text: significant(limits[1], 4) },
+      { id: "center", value: center, y: y(center), text: significant(center, 4) },
+      { id: "lower", value: limits[0], y: y(limits[0]), text: significant(limits[0], 4) },
     ],
     labels: endLabels(points, at, width),
   };

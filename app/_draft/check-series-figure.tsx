@@ -21,7 +21,7 @@ export function CheckSeriesFigure({ series }: { series: CheckSeries }) {
           cell: (check) => (check.value === null ? "below detection" : amountText(check.value, unit)),
         },
         { key: "u", head: "u", numeric: true, cell: (check) => (check.u === null ? "–" : significant(check.u, 2)) },
-        { key: "operator", head: "Operator", cell: (check) => check.operator ?? "not named" },
+        { key: "operator", head: "Operator", nowrap: true, cell: (check) => check.operator ?? "not named" },
       ]}
     />
   );

@@ -95,6 +95,7 @@ export const coverageTable = {
   title: "How often the range is right",
   lead: `We made up ${parts} parts whose true content we knew and put each through the whole method, ${rangeOf(trials)} for each of ${coverageCells.length} kinds of part. Of these kinds, ${coverageCells.length - shortCells.length} meet our aims.`,
   aims: `The aims: of the stated ranges at least ${upTo(coverageAims.covered)} in 100 hold the true mean, no more than ${upTo(coverageAims.unsafe)} in 100 lie wholly below it (the unsafe side), and no more than ${upTo(coverageAims.wrongBelow)} in 100 parts are called “below” a limit that they are in truth above.`,
+  onPaper: "The tables behind this fill many sheets and are left out on paper. They stand on this page on a screen.",
   made: `Simulated with method version ${coverageMadeBy.version}, policy ${coverageMadeBy.policy}. Anyone can run it again: npm run coverage. ${
     edgeCells.length === 0
       ? ""

@@ -30,11 +30,14 @@ export function CoverageTable() {
         </Disclosure>
       ) : null}
       <p className="soft">{coverageTable.reading}</p>
-      {coverageTable.groups.map(({ shape, title, lines }) => (
-        <Disclosure key={shape} summary={title}>
-          <DataTable caption={title} hideCaption columns={columns} rows={lines} rowKey={(line) => line.key} />
-        </Disclosure>
-      ))}
+      <div className="no-print">
+        {coverageTable.groups.map(({ shape, title, lines }) => (
+          <Disclosure key={shape} summary={title}>
+            <DataTable caption={title} hideCaption columns={columns} rows={lines} rowKey={(line) => line.key} />
+          </Disclosure>
+        ))}
+      </div>
+      <p className="print-only">{coverageTable.onPaper}</p>
       <p className="soft">{coverageTable.made}</p>
     </Entry>
   );

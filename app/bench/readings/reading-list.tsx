@@ -155,7 +155,7 @@ export function ReadingList({
           />
         ) : null}
         <form action={tickRange} className={styles.range}>
-          <TextField name="range" label="Tick a range of numbers" width={12} placeholder="12-18, 21" />
+          <TextField name="range" label="Tick a range of numbers" width={18} placeholder="12-18, 21" />
           <SelectField
             name="numbers"
             label="Numbers"

@@ -63,9 +63,9 @@ function OneResult({ placed: { result }, repeats }: Judged) {
           rowKey={(spot) => spot.shots.join(" ")}
           columns={[
             { key: "spot", head: "Spot", cell: (spot) => spot.spot ?? "not named" },
-            { key: "readings", head: "Readings as written", cell: (spot) => writtenOf(spot, readings) },
+            { key: "readings", head: "Readings as written", roomy: true, cell: (spot) => writtenOf(spot, readings) },
             { key: "value", head: "The spot's value", cell: (spot) => spotValueText(spot, repeats.unit), nowrap: true },
-            { key: "within", head: "Its readings among themselves", cell: withinSpotText },
+            { key: "within", head: "Its readings among themselves", roomy: true, cell: withinSpotText },
           ]}
         />
       ) : null}

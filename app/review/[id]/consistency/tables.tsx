@@ -157,7 +157,7 @@ export function WithoutEach({
       rows={shown}
       rowKey={({ one }) => one.id}
       columns={[
-        { key: "row", head: "Without", cell: ({ reading }) => `${reading.fileName}, ${reading.row}` },
+        { key: "row", head: "Without", roomy: true, cell: ({ reading }) => `${reading.fileName}, ${reading.row}` },
         { key: "spot", head: "Spot", cell: ({ reading }) => reading.spot ?? "not named" },
         {
           key: "read",

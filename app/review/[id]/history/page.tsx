@@ -56,9 +56,9 @@ export default async function HistoryPage({ params }: { params: Promise<{ id: st
           rows={acts}
           rowKey={(act) => String(act.id)}
           columns={[
-            { key: "at", head: "When", cell: (act) => timeInZone(act.at.toISOString(), "UTC") },
-            { key: "who", head: "Who", cell: (act) => act.actorName },
-            { key: "what", head: "What", cell: (act) => actText(act.action) },
+            { key: "at", head: "When", roomy: true, cell: (act) => timeInZone(act.at.toISOString(), "UTC") },
+            { key: "who", head: "Who", nowrap: true, cell: (act) => act.actorName },
+            { key: "what", head: "What", nowrap: true, cell: (act) => actText(act.action) },
             { key: "detail", head: "More", roomy: true, cell: (act) => detailText(act.detail) },
           ]}
         />
