@@ -149,7 +149,7 @@ export default async function ReviewItemPage({ params, searchParams }: Props) {
               { name: "Loaded by", value: listed(draft.loadedBy.map((p) => p.name)) || "nobody yet" },
               ...record.item.specimens.map((specimen) => ({
                 name: `${specimen.label}: how it was got`,
-                value: `${specimen.howGot}; paid for by: ${specimen.whoPaid}`,
+                value: `${specimen.howGot}; who paid: ${specimen.whoPaid}`,
               })),
               {
                 name: "Ties the tester states",
