@@ -51,9 +51,7 @@ export function checkSeries(sittings: readonly CheckedSitting[]): CheckSeries[] 
     JSON.stringify([sitting.instrument, one.mode, one.element, one.quantity, verdict.standard.id]),
   );
   return [...keys.values()].flatMap((members) => {
-    const [first] = members;
-    if (!first) return [];
-    const { sitting, one, verdict } = first;
+    const { sitting, one, verdict } = members[0]!; // a group holds what made it
     const checks = members
       .flatMap(({ sitting: { id, operator }, verdict: { checks: own } }) =>
         own.map(({ recovery: _, within: __, ...check }) => ({ ...check, session: id, operator })),

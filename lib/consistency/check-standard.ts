@@ -46,6 +46,6 @@ export function namedStandard(
 ): string | null {
   if (sample === null) return null;
   const wanted = folded(sample);
-  const found = standards.filter((s) => [s.name, ...s.otherNames].some((name) => folded(name) === wanted));
-  return found.length === 1 ? (found[0]?.id ?? null) : null;
+  const [found, ...others] = standards.filter((s) => [s.name, ...s.otherNames].some((name) => folded(name) === wanted));
+  return found && others.length === 0 ? found.id : null;
 }

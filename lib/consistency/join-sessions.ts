@@ -135,7 +135,7 @@ function shiftInto(sitting: Sitting, from: string, to: string): number | null {
  */
 export function shiftedTime(takenAt: string, minutes: number): string {
   if (minutes === 0) return takenAt;
-  const zone = /(Z|[+-]\d\d:\d\d)$/.exec(takenAt)?.[0] ?? "Z";
+  const zone = /(Z|[+-]\d\d:\d\d)$/.exec(takenAt)?.[0] ?? "";
   const local = new Date(Date.parse(`${takenAt.slice(0, takenAt.length - zone.length)}Z`) + minutes * minute);
   return `${local.toISOString().slice(0, 19)}${zone}`;
 }

@@ -45,9 +45,9 @@ function componentSchemas(): Json {
 }
 
 const ref = (name: keyof typeof schemas): Json => ({ $ref: `#/components/schemas/${name}` });
-const json = (name: keyof typeof schemas, description: string, headers?: Json): Json => ({
+const json = (name: keyof typeof schemas, description: string, headers: Json): Json => ({
   description,
-  ...(headers ? { headers } : {}),
+  headers,
   content: { "application/json": { schema: ref(name) } },
 });
 const anyJson = (type: string, description: string): Json => ({

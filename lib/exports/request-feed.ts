@@ -52,7 +52,7 @@ export function requestFeed({
     '<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="en">',
     `  <id>${xmlText(page)}</id>`,
     `  <title>${xmlText(`${requestPage.title}: ${request.description}`)}</title>`,
-    `  <updated>${xmlText(events[0]?.at ?? request.firstAt.toISOString())}</updated>`,
+    `  <updated>${xmlText(events[0]!.at)}</updated>`,
     `  <link rel="self" type="application/atom+xml" href="${xmlText(absoluteUrl(baseUrl, paths.requestFeed(request.id)))}"/>`,
     `  <link rel="alternate" type="text/html" href="${xmlText(page)}"/>`,
     `  <author><name>${xmlText(requestPage.title)}</name></author>`,

@@ -60,7 +60,7 @@ const fitOne = (criteria: Criteria, subject: Subject): ScopeFit => {
   };
 };
 
-const has = (list: readonly string[] | undefined, word: string): boolean => list?.includes(word) ?? false;
+const has = (list: readonly string[], word: string): boolean => list.includes(word);
 
 const checkCategory = (c: Criteria, s: Subject): Check => {
   if (!c.categories || has(c.categories, s.category)) return null;

@@ -86,6 +86,8 @@ type Point = { l: number; lambda: number; rho: number; drift: number };
 const noSpread = Number.NEGATIVE_INFINITY;
 /** ln σ beyond which no search need go: at e⁴ the mean is e¹⁴⁹⁰ medians, more than a computer can hold. */
 const widest = 4;
+const distance = (from: Point, lambda: number, rho: number) =>
+  Math.abs(lambda - from.lambda) + Math.abs(rho - from.rho);
 const clamp = (step: number, most: number) => Math.max(-most, Math.min(most, step));
 
 /** The best λ without spread: Newton with step halving, λ held above `floor`. */
@@ -137,8 +139,8 @@ const climb = (
       break;
     }
     // On the known hill: Newton aims at its top from nearby.
-    const near = (l: number, r: number) => Math.abs(l - (known?.lambda ?? 0)) + Math.abs(r - (known?.rho ?? 0));
-    if (peaked && known && near(lambda + dLambda, rho + dRho) < 0.02 && near(lambda, rho) < 0.3) return known;
+    const aims = peaked && known && distance(known, lambda + dLambda, rho + dRho) < 0.02;
+    if (aims && distance(known, lambda, rho) < 0.3) return known;
     const shrink = Math.min(1, 2 / Math.max(Math.abs(dLambda), Math.abs(dRho)));
     dLambda *= shrink;
     dRho *= shrink;

@@ -63,3 +63,12 @@ it("a written time is put right in its own zone, over midnight too", () => {
   expect(shiftedTime(at("23:30"), 60)).toBe("2026-03-15T00:30:00+01:00");
   expect(shiftedTime("2026-03-14T00:10:00Z", -30)).toBe("2026-03-13T23:40:00Z");
 });
+
+describe("a clock put right", () => {
+  it("moves a written time in its own zone, over midnight, and one without a zone as it stands", () => {
+    expect(shiftedTime("2026-03-14T00:10:00+05:30", -20)).toBe("2026-03-13T23:50:00+05:30");
+    expect(shiftedTime("2026-03-14T10:00:00Z", 90)).toBe("2026-03-14T11:30:00Z");
+    expect(shiftedTime("2026-03-14T10:00:00", 5)).toBe("2026-03-14T10:05:00");
+    expect(shiftedTime("2026-03-14T10:00:00+01:00", 0)).toBe("2026-03-14T10:00:00+01:00");
+  });
+});

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { readCertifiedLines, readRangeLines, writeCertifiedLines } from "@/lib/consistency/certified-lines.ts";
+import {
+  readCertifiedLines,
+  readRangeLines,
+  writeCertifiedLines,
+  writeRangeLines,
+} from "@/lib/consistency/certified-lines.ts";
 import { type CheckStandard, namedStandard, type StandardReading } from "@/lib/consistency/check-standard.ts";
 import { doubtedElements, sessionFitness, shotFitness } from "@/lib/consistency/session-fitness.ts";
 import { moments } from "@/lib/statistics/moments.ts";
@@ -177,5 +182,48 @@ describe("names and certificates as typed", () => {
       ],
     });
     expect(readRangeLines("Pb 20")).toMatchObject({ ok: false, problems: [{ code: "range-line-unread" }] });
+  });
+});
+
+describe("ranges of calibration as lines", () => {
+  it("are read back as they were written, with and without a mode", () => {
+    const ranges = [
+      { element: "Pb", low: 5, high: 2000, unit: "mg/kg", mode: "glaze" },
+      { element: "Cd", low: 1, high: 80, unit: "mg/kg", mode: null },
+    ];
+    expect(writeRangeLines(ranges)).toBe("Pb 5–2000 mg/kg, glaze\nCd 1–80 mg/kg");
+    expect(readRangeLines(writeRangeLines(ranges))).toEqual({ ok: true, value: ranges });
+  });
+});
+
+describe("several standards in one session", () => {
+  const second: CheckStandard = { ...tile, id: "second", name: "Second", material: "brass" };
+  const both = [tile, second];
+  it("the one that says the least good brings its contributions, in whichever order they were read", () => {
+    const good = [read("09:00", 100), read("11:00", 101)];
+    const off = [
+      read("09:10", 110, { id: "x", standardId: "second" }),
+      read("11:10", 112, { id: "y", standardId: "second" }),
+    ];
+    const widest = (checks: StandardReading[]) => {
+      const { contributions } = shotFitness(sessionFitness({ standards: both, checks }), null, shot("10:00"), "glass");
+      return contributions.find((one) => one.code === "recovery")?.relative;
+    };
+    expect(widest([...good, ...off])).toBeCloseTo((111 / 100 - 1) / Math.sqrt(3), 9);
+    expect(widest([...off, ...good])).toBe(widest([...good, ...off]));
+  });
+  it("a reading of a standard that is not among them counts for nothing, and elements come by mode, the unnamed first", () => {
+    const { elements, uncounted } = sessionFitness({
+      standards: [{ ...tile, modes: [] }],
+      checks: [read("09:00", 100), read("09:05", 100, { mode: null }), read("09:10", 10, { standardId: "gone" })],
+    });
+    expect(elements.map((one) => one.mode)).toEqual([null, "glaze"]);
+    expect(uncounted).toEqual([]);
+  });
+  it("blanks are judged in the order of their times, not of the list", () => {
+    const checks = [read("12:00", null, { standardId: "blank" }), read("09:00", 12, { id: "d", standardId: "blank" })];
+    const [only] = lead(checks).pb!.standards;
+    expect(only?.checks.map(({ within }) => within)).toEqual([false, true]);
+    expect(lead([...checks].reverse()).pb?.inDoubt).toEqual(lead(checks).pb?.inDoubt);
   });
 });

@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { compareNames } from "@/lib/reconcile/canonical-order.ts";
+import { emptyFit } from "@/lib/reconcile/fit.ts";
+import { statement } from "@/lib/reconcile/statement.ts";
 import { missed, resultOf, seen } from "./shots.ts";
 
 describe("step 7: the digits as printed", () => {
@@ -25,5 +28,18 @@ describe("step 7: the digits as printed", () => {
   it("prints a value without uncertainty to three significant digits", () => {
     expect(resultOf([seen(1234.5, null)]).stated.value).toBe("1230");
     expect(resultOf([seen(-0.01234, null)]).stated.value).toBe("-0.0123");
+  });
+  it("takes the interval as value ± U where none is stated, and a difference below zero as it stands", () => {
+    const combined = { lines: [], u: 5.5, nuEff: null, k: 2, U: 11.1, interval: null, asymmetric: false, notes: [] };
+    expect(statement({ ...emptyFit, value: 409.92 }, combined)).toMatchObject({
+      value: "410",
+      U: "11",
+      interval: ["399", "421"],
+    });
+    expect(statement({ ...emptyFit, below: -0.5 }, { ...combined, u: null, U: null }).below).toBe("-0.5");
+  });
+  it("orders names: numerals by size, then the others; a name beside itself is equal", () => {
+    expect(["b", "10", "a", "2"].sort(compareNames)).toEqual(["2", "10", "a", "b"]);
+    expect(compareNames("a", "a")).toBe(0);
   });
 });

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { DomainError } from "@/lib/quantity/domain-error.ts";
 import { censoredNormal } from "@/lib/statistics/censored-normal.ts";
-import { censoredRandomEffects } from "@/lib/statistics/censored-random-effects.ts";
+import { censoredMeanAndSpread, censoredRandomEffects } from "@/lib/statistics/censored-random-effects.ts";
 import { lognormalRandomEffects } from "@/lib/statistics/lognormal-random-effects.ts";
 import { lognormalReading } from "@/lib/statistics/lognormal-reading.ts";
 import { upperBoundAllCensored } from "@/lib/statistics/upper-bound-all-censored.ts";
+import { refusalCode } from "../support/refusal-code.ts";
 
 const none = (n: number) => Array<boolean>(n).fill(false);
 const bad: [string, number[], number[], boolean[]][] = [
@@ -88,6 +89,7 @@ describe("censoredNormal", () => {
 describe("censoredRandomEffects", () => {
   it("flags all censored", () => {
     expect(censoredRandomEffects([1, 2], [1, 1], [true, true])).toMatchObject({ status: "all-censored", mean: null });
+    expect(refusalCode(() => censoredMeanAndSpread([1, 2], [1, 1], [true, true]))).toBe("all-censored");
   });
   it("is the weighted mean with χ² interval where readings agree", () => {
     const r = censoredRandomEffects([5, 5], [1, 1], none(2));
