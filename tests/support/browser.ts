@@ -13,7 +13,13 @@ export async function newPage(
   browser: Browser,
   options: Parameters<Browser["newContext"]>[0] = {},
 ): Promise<{ page: Page; context: BrowserContext }> {
-  const context = await browser.newContext({ baseURL: inject("base"), viewport: desktop, ...options });
+  // Without motion: a colour on its way from one scheme to the other is nobody's contrast.
+  const context = await browser.newContext({
+    baseURL: inject("base"),
+    viewport: desktop,
+    reducedMotion: "reduce",
+    ...options,
+  });
   const page = await context.newPage();
   page.setDefaultTimeout(20_000);
   return { page, context };
