@@ -169,7 +169,7 @@ export const registryConsistency = {
 export function driftText({ series, speakUp, tooFew }: { series: number; speakUp: number; tooFew: number }): string {
   const said = series - tooFew;
   if (said === 0) return "cannot be said yet: too few checks";
-  return `${speakUp} of ${said} ${said === 1 ? "series" : "series"} ${speakUp === 1 ? "speaks" : "speak"} up${tooFew > 0 ? `; ${tooFew} too short to say` : ""}`;
+  return `${speakUp} of ${said} series ${speakUp === 1 ? "speaks" : "speak"} up${tooFew > 0 ? `; ${tooFew} too short to say` : ""}`;
 }
 
 /** "2 agree, 1 differs, 1 cannot be said". */
