@@ -145,4 +145,4 @@ const byNearness = (a: Standing, b: Standing): number =>
   Number(a.limit.target !== "object") - Number(b.limit.target !== "object") ||
   jurisdictions.indexOf(a.limit.jurisdiction) - jurisdictions.indexOf(b.limit.jurisdiction) ||
   (a.limit.value ?? 0) - (b.limit.value ?? 0) ||
-  (a.limit.id < b.limit.id ? -1 : a.limit.id > b.limit.id ? 1 : 0);
+  (a.limit.id < b.limit.id ? -1 : 1);

@@ -283,6 +283,8 @@ describe("the calculator on half a form", () => {
   });
   it("a range over two lines is read like one over a space, or refused", () =>
     expect(codes(readQuantity("5\nlognormal", { field: "x" }))).toEqual(["quantity-unreadable x"]));
+  it("nor are two lines of numbers", () =>
+    expect(codes(readQuantity("5\n6", { field: "x" }))).toEqual(["quantity-unreadable x"]));
   it("an uncertainty is written as its 95 % and read back", () => {
     expect(quantityText({ value: 412, u: 10 })).toBe("412 ± 19.5996");
     const back = readQuantity(quantityText({ value: 412, u: 10 }), { field: "x" });

@@ -82,6 +82,7 @@ describe("a failed check in the middle", () => {
     expect(
       doubtedElements(found, { mode: "glaze", takenAt: at("10:00"), results: [result(5), result(5, "As")] }),
     ).toEqual(["Pb", "As"]);
+    expect(doubtedElements(found, { mode: "glaze", takenAt: at("12:30"), results: [result(5)] })).toEqual([]);
     const metal: CheckStandard = { ...tile, id: "bar", modes: ["metal"] };
     const both = sessionFitness({
       standards: [tile, metal],
