@@ -31,6 +31,7 @@ export function MakerAnswers({
             <TextField name="receivedOn" label="Received on" type="date" width={14} />
             <TextAreaField
               name="answer"
+              id="maker-answer"
               label="The answer, word for word"
               hint="In full: nothing is cut, and nothing is added. It cannot be taken back."
               rows={8}
