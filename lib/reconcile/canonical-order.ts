@@ -13,7 +13,6 @@ function isNumeral(name: string): boolean {
  */
 export function compareNames(a: string, b: string): number {
   if (a === b) return 0;
-  if (a === b) return 0;
   const numeralA = isNumeral(a);
   const numeralB = isNumeral(b);
   if (numeralA && numeralB && Number(a) !== Number(b)) return Number(a) - Number(b);
