@@ -318,7 +318,13 @@ describe("bench and review", () => {
     await desk.page.setViewportSize(desktop);
     await desk.page.goto("/bench");
     const bar = desk.page.getByRole("navigation", { name: "Your workplaces" });
-    expect(await bar.getByRole("link").allInnerTexts()).toEqual(["Bench", "Review", "People", "Odaline Farrowby"]);
+    expect(await bar.getByRole("link").allInnerTexts()).toEqual([
+      "Bench",
+      "Review",
+      "People",
+      "Terms",
+      "Odaline Farrowby",
+    ]);
     await desk.page.goto("/items");
     expect(await desk.page.getByRole("navigation", { name: "Your workplaces" }).count()).toBe(0);
     const answer = await open.page.request.get("/items");
