@@ -8,7 +8,7 @@ export default function NotFound() {
       <PageHead title={notFoundPage.title}>
         <p>{notFoundPage.text}</p>
       </PageHead>
-      <SearchForm id="lost-search" label="Search tested items" size="large" />
+      <SearchForm id="lost-search" label="Look for it here" size="large" />
     </>
   );
 }

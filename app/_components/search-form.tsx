@@ -23,7 +23,7 @@ export function SearchForm({
       aria-label={label}
       action={paths.items()}
       method="get"
-      className={`${styles.form} ${styles[size]}`}
+      className={`${styles.form} ${styles[size] ?? ""}`}
     >
       <label htmlFor={id} className={size === "small" ? "visually-hidden" : styles.label}>
         {label}
