@@ -33,9 +33,7 @@ const rankedMatches = 2000;
  */
 export async function searchPublished(query: SearchQuery, db: Db = database()): Promise<SearchPage> {
   const limit = Math.min(query.limit ?? 20, 100);
-  const question = readQuestion(query.q);
-  const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
-  const match = matchExpression(question, query, read);
+  const { question, read, match } = await understood(db, query);
   const asked = query.q.trim() !== "";
   if (asked && question.groups.length === 0) return { hits: [], total: 0, nextCursor: null, read };
   const sort = query.sort ?? (asked ? "best" : "newest");
@@ -55,9 +53,7 @@ export async function facetCounts(
   query: SearchQuery,
   db: Db = database(),
 ): Promise<Record<FacetKind, { value: string; items: number }[]> | null> {
-  const question = readQuestion(query.q);
-  const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
-  const match = matchExpression(question, query, read);
+  const { match } = await understood(db, query);
   if (match !== "" && (await countMatches(db, match)) > rankedMatches) return null;
   const rows =
     match === ""
@@ -92,12 +88,11 @@ export type Suggestion = { slug: string; name: string };
 
 /** The first few items whose name, mark or code goes on as typed: for a list under the search field. */
 export async function suggestItems(q: string, limit = 8, db: Db = database()): Promise<Suggestion[]> {
-  const question = readQuestion(q);
+  const { question, read, match: whole } = await understood(db, { q });
   if (question.groups.length === 0) return [];
-  const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
   const match =
     question.gtin.state === "ok"
-      ? matchExpression(question, {}, [])
+      ? whole
       : `{name marks codes} : (${question.groups.map((group) => groupTerm(group, read)).join(" AND ")})`;
   return db.$queryRaw<Suggestion[]>`SELECT l.slug, l.name FROM (
       SELECT rowid AS seq, bm25(item_search, 0, 10, 6, 3, 8, 0) AS fit FROM item_search
@@ -130,6 +125,13 @@ function matchExpression(question: Question, filters: Filters, read: Slips): str
   // Whoever types a mark or a name as it stands gets it first: the phrase counts on top of its words.
   const ranked = question.phrase.includes(" ") ? `((${words}) OR {name marks} : ${quoted(question.phrase)})` : words;
   return [ranked, ...facets].join(" AND ");
+}
+
+/** A question read, its slips with it, and what the index is asked. */
+async function understood(db: Db, query: SearchQuery) {
+  const question = readQuestion(query.q);
+  const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
+  return { question, read, match: matchExpression(question, query, read) };
 }
 
 /** For each word that begins no word of the index: the words nearest to it, where it may be a slip of one. */
@@ -221,5 +223,3 @@ async function nameKeyAt(db: Db, seq: number): Promise<{ nameKey: string; seq: n
     WHERE l.slug = (SELECT slug FROM "Publication" WHERE seq = ${seq})`;
   return row ? { nameKey: row.nameKey, seq: Number(row.seq) } : { nameKey: "", seq: 0 };
 }
-
-export { indexSnapshot } from "./search-index.ts";

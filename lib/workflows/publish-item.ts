@@ -15,7 +15,7 @@ import { setItemState } from "../store/items.ts";
 import { appendPublication, lastEntry, saveReportedValue } from "../store/publications.ts";
 import { isBlindTo } from "../store/retests.ts";
 import { dropClaim, dropStartedRevision } from "../store/reviews.ts";
-import { indexSnapshot } from "../store/search.ts";
+import { indexSnapshot } from "../store/search-index.ts";
 import { categoryLabels, labelOf } from "../wording/labels.ts";
 
 export const publishInput = z.object({
