@@ -8,6 +8,7 @@ export default defineConfig({
   test: {
     include: ["tests/browser/**/*.test.ts"],
     globalSetup: ["tests/support/served-scenario.ts"],
+    setupFiles: ["tests/support/served.ts"],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     fileParallelism: false,

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { launchBrowser } from "../../tests/support/browser-launch.ts";
 import { deskScreens, publicScreens, type Screen, unreachedRoutes } from "../../tests/support/every-page.ts";
-import { type Served, serveScenario } from "../../tests/support/serve-scenario.ts";
+import { loadScenario, type Served, serveScenario } from "../../tests/support/serve-scenario.ts";
 
 /**
  * Pictures of every screen, for a person to look at: 390, 768 and 1280 px wide, light, dark and as printed. Names on the command
@@ -77,7 +77,8 @@ async function takeAll(browser: Browser, served: Served): Promise<number> {
 
 if (wanted.length === 0) rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
-const served = await serveScenario();
+const scenario = loadScenario();
+const served = await serveScenario(scenario);
 const browser = await launchBrowser();
 try {
   const count = await takeAll(browser, served);
@@ -85,5 +86,6 @@ try {
 } finally {
   await browser.close();
   await served.stop();
+  rmSync(scenario.folder, { recursive: true, force: true });
 }
 process.exit(0);

@@ -8,23 +8,18 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { sha256 } from "@/lib/platform/sha256.ts";
 import { assay } from "../assay/run-assay.ts";
 import { openBrowser } from "../support/browser.ts";
-import { type Served, serveScenario } from "../support/serve-scenario.ts";
+import { served } from "../support/served.ts";
 
-/** A server and a folder of its own: what dies here serves no other test. */
-let served: Served;
 let browser: Browser;
 beforeAll(async () => {
-  [served, browser] = await Promise.all([serveScenario(), openBrowser()]);
-}, 300_000);
-afterAll(async () => {
-  await browser?.close();
-  await served?.stop();
+  browser = await openBrowser();
 });
+afterAll(() => browser?.close());
 
 async function signedIn(): Promise<BrowserContext> {
-  const context = await browser.newContext({ baseURL: served.base });
+  const context = await browser.newContext({ baseURL: served().base });
   const page = await context.newPage();
-  const [email = "", password = ""] = (served.passwords["tester"] ?? "").split(" ");
+  const [email = "", password = ""] = (served().passwords["tester"] ?? "").split(" ");
   await page.goto("/account/sign-in");
   await page.getByLabel("E-mail").fill(email);
   await page.getByLabel("Password").fill(password);
@@ -101,8 +96,8 @@ it("killed at ten random moments between upload and save, nothing saved is lost 
       multipart: { photo: { name: "noisy.jpg", mimeType: "image/jpeg", buffer: photos.pop() ?? Buffer.alloc(0) } },
     });
   // How long a sending takes on a server that has just begun, so that the moments fall into it.
-  await served.kill();
-  await served.start();
+  await served().kill();
+  await served().start();
   const before = performance.now();
   const saved = { photos: [(await upload())?.["id"] ?? ""], batches: [] as string[] };
   const whole = Math.ceil(performance.now() - before);
@@ -123,22 +118,23 @@ it("killed at ten random moments between upload and save, nothing saved is lost 
     const moment = randomInt(0, Math.ceil(whole * 1.5));
     moments.push(moment);
     await new Promise((resolve) => setTimeout(resolve, moment));
-    await served.kill();
+    await served().kill();
     await Promise.all(sending);
-    await served.start();
+    await served().start();
   }
   console.log(
     `killed after ${moments.join(", ")} ms (a sending takes ${whole} ms); saved: ${saved.photos.length} photos, ${saved.batches.length} files of readings`,
   );
 
-  const db = new Database(join(served.dataDir, "registry.db"), { readonly: true });
+  const db = new Database(join(served().dataDir, "registry.db"), { readonly: true });
   const rows = <T>(sql: string, ...values: unknown[]) => db.prepare(sql).all(...values) as T[];
   expect(rows("PRAGMA integrity_check")).toEqual([{ integrity_check: "ok" }]);
   // What was answered as saved is there.
   for (const id of saved.photos) {
     const files = rows<{ key: string; sha256: string }>(`SELECT key, sha256 FROM "PhotoFile" WHERE photoId = ?`, id);
     expect(files.length, `files of photo ${id}`).toBeGreaterThan(0);
-    for (const file of files) expect(sha256(readFileSync(join(served.dataDir, "photos", file.key)))).toBe(file.sha256);
+    for (const file of files)
+      expect(sha256(readFileSync(join(served().dataDir, "photos", file.key)))).toBe(file.sha256);
   }
   for (const id of saved.batches)
     expect(rows(`SELECT id FROM "Reading" WHERE batchId = ? AND componentId = ?`, id, partId)).toHaveLength(5);
@@ -158,10 +154,10 @@ it("killed at ten random moments between upload and save, nothing saved is lost 
   );
   db.close();
   const strays = ["photos", "originals"]
-    .flatMap((folder) => readdirSync(join(served.dataDir, folder)).map((name) => `${folder}/${name}`))
+    .flatMap((folder) => readdirSync(join(served().dataDir, folder)).map((name) => `${folder}/${name}`))
     .filter((path) => !named.has(path))
     .sort();
-  const { code, stdout } = await assay("verify-files", served.dataDir);
+  const { code, stdout } = await assay("verify-files", served().dataDir);
   const listed = stdout.split("\n").flatMap((line) => /^(?:orphan|unfinished): ([^,]+),/.exec(line)?.[1] ?? []);
   expect(listed.sort()).toEqual(strays);
   expect(stdout).not.toMatch(/^(?:missing|changed)/m);

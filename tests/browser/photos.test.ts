@@ -1,9 +1,10 @@
 import { request } from "node:http";
 import type { Browser, Page } from "playwright-core";
 import sharp from "sharp";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { axe } from "../support/axe.ts";
 import { keepPicture, newPage, openBrowser, overflow, phone, signIn } from "../support/browser.ts";
+import { served } from "../support/served.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -79,7 +80,7 @@ describe("photos of an item", () => {
 
     // A draft's photo is for those who work here; a published one is for everybody.
     const src = (await shelf.last().getByRole("img").getAttribute("src")) ?? "";
-    const stranger = await browser.newContext({ baseURL: inject("base") });
+    const stranger = await browser.newContext({ baseURL: served().base });
     expect((await page.request.get(src)).status()).toBe(200);
     expect((await stranger.request.get(src)).status()).toBe(404);
     await stranger.close();
@@ -110,7 +111,7 @@ describe("photos of an item", () => {
     await signIn(page, "tester");
     const item = await benchItem(page, /Harlequin nesting bowls/);
     const cookie = (await context.cookies()).map(({ name, value }) => `${name}=${value}`).join("; ");
-    const url = new URL(`${item}/photos/upload`, inject("base"));
+    const url = new URL(`${item}/photos/upload`, served().base);
     const status = await new Promise<number | string>((resolve) => {
       const sending = request(
         url,

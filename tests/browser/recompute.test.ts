@@ -1,10 +1,11 @@
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { ItemsPage } from "@/lib/exports/api-schemas.ts";
 import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
 import { readSnapshot } from "@/lib/publication/read-snapshot.ts";
 import { resultText } from "@/lib/wording/formats.ts";
 import { keepPicture, newPage, openBrowser, overflow, phone } from "../support/browser.ts";
+import { served } from "../support/served.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -125,7 +126,7 @@ describe("a reader's own browser", () => {
     const still = await newPage(browser, { javaScriptEnabled: false });
     await still.page.goto(address);
     expect(await still.page.locator("#recompute").innerText()).toContain(
-      `npm run assay -- reproduce ${inject("base")}${address}/revisions/${items[0]!.revision}`,
+      `npm run assay -- reproduce ${served().base}${address}/revisions/${items[0]!.revision}`,
     );
     await still.context.close();
   });

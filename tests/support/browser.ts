@@ -1,8 +1,8 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
-import { inject } from "vitest";
 import { launchBrowser } from "./browser-launch.ts";
+import { served } from "./served.ts";
 
 export const phone = { width: 390, height: 844 };
 export const desktop = { width: 1280, height: 900 };
@@ -15,7 +15,7 @@ export async function newPage(
 ): Promise<{ page: Page; context: BrowserContext }> {
   // Without motion: a colour on its way from one scheme to the other is nobody's contrast.
   const context = await browser.newContext({
-    baseURL: inject("base"),
+    baseURL: served().base,
     viewport: desktop,
     reducedMotion: "reduce",
     ...options,
@@ -26,7 +26,7 @@ export async function newPage(
 }
 
 export async function signIn(page: Page, role: "owner" | "tester" | "reviewer"): Promise<void> {
-  const [email = "", password = ""] = (inject("passwords")[role] ?? "").split(" ");
+  const [email = "", password = ""] = (served().passwords[role] ?? "").split(" ");
   await page.goto("/account/sign-in");
   await page.getByLabel("E-mail").fill(email);
   await page.getByLabel("Password").fill(password);

@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -7,10 +7,16 @@ import { join } from "node:path";
 const root = join(import.meta.dirname, "..", "..");
 const bin = (script: string) => join(root, "node_modules", script);
 
-export type Served = {
-  base: string;
+export type LoadedScenario = {
+  /** A data folder with the scenario loaded, to be copied. */
+  folder: string;
   /** By role: "address password". */
   passwords: Record<string, string>;
+};
+
+export type Served = {
+  base: string;
+  passwords: LoadedScenario["passwords"];
   dataDir: string;
   /** Ends the server as a power cut would; `start` serves the same folder again. */
   kill: () => Promise<void>;
@@ -26,22 +32,18 @@ const freePort = (): Promise<number> =>
     });
   });
 
-/** Serves the built product over the scenario in a folder of its own, as `npm run demo` does, and the style page with it. */
-export async function serveScenario(): Promise<Served> {
-  const port = await freePort();
-  const base = `http://localhost:${port}`;
-  const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
-  const env = {
-    ...process.env,
-    DATA_DIR: dataDir,
-    PORT: String(port),
-    NODE_ENV: "production" as const,
-    NEXT_TELEMETRY_DISABLED: "1",
-    STYLE_PAGE: "1",
-    // The test runner sets one of its own.
-    BASE_URL: base,
-  };
-  run(process.execPath, [join(root, "commands", "migrate.mjs"), join(dataDir, "registry.db")], env);
+const environmentOf = (dataDir: string) => ({
+  ...process.env,
+  DATA_DIR: dataDir,
+  NODE_ENV: "production" as const,
+  NEXT_TELEMETRY_DISABLED: "1",
+});
+
+/** Loads the scenario into a folder of its own, as `npm run demo` does. */
+export function loadScenario(): LoadedScenario {
+  const folder = mkdtempSync(join(tmpdir(), "assay-scenario-"));
+  const env = environmentOf(folder);
+  run(process.execPath, [join(root, "commands", "migrate.mjs"), join(folder, "registry.db")], env);
   const printed = run(process.execPath, [bin("tsx/dist/cli.mjs"), join("commands", "load-scenario.ts")], env);
   const passwords = Object.fromEntries(
     [...printed.matchAll(/^ {2}(owner|tester|reviewer)\s+(\S+)\s+(\S+)$/gm)].map(([, role, email, password]) => [
@@ -49,6 +51,17 @@ export async function serveScenario(): Promise<Served> {
       `${email} ${password}`,
     ]),
   ) as Record<string, string>;
+  return { folder, passwords };
+}
+
+/** Serves the built product, and the style page with it, over a copy of a loaded scenario: what is done there changes no other. */
+export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
+  const port = await freePort();
+  const base = `http://localhost:${port}`;
+  const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
+  cpSync(scenario.folder, dataDir, { recursive: true });
+  // The test runner sets a BASE_URL of its own.
+  const env = { ...environmentOf(dataDir), PORT: String(port), STYLE_PAGE: "1", BASE_URL: base };
   let server: ChildProcess;
   const start = async (): Promise<void> => {
     server = spawn(process.execPath, [bin("next/dist/bin/next"), "start", "-p", String(port)], {
@@ -62,7 +75,7 @@ export async function serveScenario(): Promise<Served> {
   await start();
   return {
     base,
-    passwords,
+    passwords: scenario.passwords,
     dataDir,
     kill: () => ended(server, "SIGKILL"),
     start,

@@ -1,17 +1,16 @@
+import { rmSync } from "node:fs";
 import type { TestProject } from "vitest/node";
-import { serveScenario } from "./serve-scenario.ts";
+import { type LoadedScenario, loadScenario } from "./serve-scenario.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
-    base: string;
-    passwords: Record<string, string>;
+    scenario: LoadedScenario;
   }
 }
 
-/** Once for all browser tests: the built product over the scenario. */
-export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const { base, passwords, stop } = await serveScenario();
-  project.provide("base", base);
-  project.provide("passwords", passwords);
-  return stop;
+/** Once for all browser tests: the scenario, loaded. Each file of tests serves a copy of its own. */
+export default function setup(project: TestProject): () => void {
+  const scenario = loadScenario();
+  project.provide("scenario", scenario);
+  return () => rmSync(scenario.folder, { recursive: true, force: true });
 }
