@@ -18,27 +18,26 @@ const rooms = values.room.map((room) => room.replace(/^lib\//, ""));
 
 await prepare();
 const folder = join(root, "coverage");
-const run = runPackage(
-  packageScripts.vitest,
-  [
-    "run",
-    ...positionals,
-    "--coverage",
-    "--coverage.provider=v8",
-    "--coverage.reporter=json",
-    "--coverage.reportOnFailure",
-    `--coverage.reportsDirectory=${folder}`,
-    ...rooms.map((room) => `--coverage.include=lib/${room}/**/*.ts`),
-    "--reporter=dot",
-    "--maxWorkers=2",
-    ...["assay", "api", "workflows", "access", "store", "files", "browser"].flatMap((part) => [
-      "--exclude",
-      `tests/${part}/**`,
-    ]),
-  ],
-  { stdio: "ignore" },
-);
+const list = join(folder, "tests.json");
+// Every test of npm test's unit stage, as vitest.config.ts has them, or those named on the command line.
+const run = runPackage(packageScripts.vitest, [
+  "run",
+  ...positionals,
+  "--coverage",
+  "--coverage.provider=v8",
+  "--coverage.reporter=json",
+  "--coverage.reportOnFailure",
+  `--coverage.reportsDirectory=${folder}`,
+  ...rooms.map((room) => `--coverage.include=lib/${room}/**/*.ts`),
+  "--reporter=dot",
+  "--reporter=json",
+  `--outputFile.json=${list}`,
+  "--maxWorkers=2",
+  // Counting makes tests slower.
+  "--testTimeout=120000",
+]);
 const files = JSON.parse(readFileSync(join(folder, "coverage-final.json"), "utf8"));
+const tests = JSON.parse(readFileSync(list, "utf8"));
 
 const explained = JSON.parse(readFileSync(join(root, "commands", "branches", "explained.json"), "utf8"));
 const isExplained = (one, { name, type, arm, text }) =>
@@ -85,5 +84,16 @@ for (const { file, text } of outdated) console.log(`explained, but reached or go
 console.log(
   `${missed.length} branches not reached, ${missed.length - unexplained.length} of them explained in commands/branches/explained.json`,
 );
+const countedFiles = tests.testResults.map(({ name }) => relative(root, name).replaceAll("\\", "/"));
+const folders = countedFiles.map((name) => name.split("/").slice(0, -1).join("/"));
+const inFolders = [...new Set(folders)].sort().map((one) => `${one} ${folders.filter((it) => it === one).length}`);
+console.log(
+  `Counted: ${tests.numPassedTests} tests that passed, in ${countedFiles.length} files: ${inFolders.join(", ")}`,
+);
+for (const { name, message, assertionResults } of tests.testResults) {
+  const failing = assertionResults.filter(({ status }) => status === "failed").map(({ fullName }) => fullName);
+  if (failing.length === 0 && message) failing.push(message.split("\n")[0]);
+  for (const test of failing) console.log(`failed: ${relative(root, name)}   ${test}`);
+}
 if (run.status !== 0) console.log("Some tests failed or did not run: what they would have reached is missing above.");
 process.exit(run.status !== 0 || unexplained.length > 0 || outdated.length > 0 ? 1 : 0);
