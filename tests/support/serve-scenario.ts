@@ -32,9 +32,12 @@ const freePort = (): Promise<number> =>
     });
   });
 
-const environmentOf = (dataDir: string) => ({
+/** The test runner sets a BASE_URL of its own, which is none. */
+const environmentOf = (dataDir: string, port: number) => ({
   ...process.env,
   DATA_DIR: dataDir,
+  PORT: String(port),
+  BASE_URL: `http://localhost:${port}`,
   NODE_ENV: "production" as const,
   NEXT_TELEMETRY_DISABLED: "1",
 });
@@ -42,7 +45,7 @@ const environmentOf = (dataDir: string) => ({
 /** Loads the scenario into a folder of its own, as `npm run demo` does. */
 export function loadScenario(): LoadedScenario {
   const folder = mkdtempSync(join(tmpdir(), "assay-scenario-"));
-  const env = environmentOf(folder);
+  const env = environmentOf(folder, 3000);
   run(process.execPath, [join(root, "commands", "migrate.mjs"), join(folder, "registry.db")], env);
   const printed = run(process.execPath, [bin("tsx/dist/cli.mjs"), join("commands", "load-scenario.ts")], env);
   const passwords = Object.fromEntries(
@@ -57,11 +60,10 @@ export function loadScenario(): LoadedScenario {
 /** Serves the built product, and the style page with it, over a copy of a loaded scenario: what is done there changes no other. */
 export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
   const port = await freePort();
-  const base = `http://localhost:${port}`;
   const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
   cpSync(scenario.folder, dataDir, { recursive: true });
-  // The test runner sets a BASE_URL of its own.
-  const env = { ...environmentOf(dataDir), PORT: String(port), STYLE_PAGE: "1", BASE_URL: base };
+  const env = { ...environmentOf(dataDir, port), STYLE_PAGE: "1" };
+  const base = env.BASE_URL;
   let server: ChildProcess;
   const start = async (): Promise<void> => {
     server = spawn(process.execPath, [bin("next/dist/bin/next"), "start", "-p", String(port)], {
