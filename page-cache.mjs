@@ -1,8 +1,30 @@
 // Where Next keeps rendered item pages: in memory, each with the state of the registry it was made from. A page is handed
 // out again only while that state stands, whichever process changed it, so a correction is never answered with an older
 // page. Plain JavaScript, since Next loads it by itself; the state is asked for through a read-only connection of its own.
+import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import Database from "better-sqlite3";
+
+/** What works on a kept page without the framework. */
+const suggestions = readFileSync(new URL("./app/_components/search-suggestions.js", import.meta.url), "utf8")
+  .replace(/^\s*(?:\/\/.*|\/\*\*.*\*\/|\/\*\*\n(?:\s*\*.*\n)+?\s*\*\/)\n/gm, "")
+  .replace(/^\s+/gm, "");
+
+/**
+ * A page that asks for it (`data-only-read`) without the framework's scripts and without the second copy of all it says that
+ * they would wake it from: it is read, not worked with, and its evidence is long. Data for machines stays.
+ */
+export function onlyRead(html) {
+  if (!html?.includes("data-only-read")) return html;
+  return html
+    .replace(/<script\b(?![^>]*"application\/ld\+json")[^>]*>.*?<\/script>/gs, "")
+    .replace(/<link\b[^>]*\bas="script"[^>]*>/g, "")
+    .replace(
+      "</body>",
+      () =>
+        `<script type="module">${suggestions}for(const frame of document.querySelectorAll("[data-suggestions]"))offerSuggestions(frame)</script></body>`,
+    );
+}
 
 const mostBytes = 64 * 1024 * 1024;
 
@@ -58,6 +80,8 @@ export default class PageCache {
   }
 
   async set(key, value) {
+    // The same object is answered with now, so the first reader gets what every later one gets.
+    if (value?.kind === "APP_PAGE") value.html = onlyRead(value.html);
     drop(key);
     const made = asked.get(key) ?? state();
     asked.delete(key);

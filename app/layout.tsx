@@ -12,8 +12,9 @@ import { SiteHeader } from "./_components/site-header.tsx";
 
 // "optional" with a fall-back cut to the same size: the page never jumps and never flashes.
 const serif = localFont({
-  src: "../node_modules/@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-normal.woff2",
-  weight: "200 900",
+  // One weight: the serif is for headings and what is said loudest, and a page carries no more of it than that.
+  src: "../node_modules/@fontsource/source-serif-4/files/source-serif-4-latin-600-normal.woff2",
+  weight: "600",
   variable: "--font-serif",
   display: "optional",
   adjustFontFallback: "Times New Roman",

@@ -11,6 +11,8 @@ export const paths = {
     `/items/compare${slugs.map((slug, i) => `${i ? "&" : "?"}item=${q(slug)}`).join("")}`,
   item: (slug: string) => `/items/${q(slug)}`,
   revision: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}`,
+  /** Where a reader's own browser makes a revision's figures again. */
+  recompute: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}/recompute`,
   difference: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}/difference`,
   /** "Please test this"; `query` is what was looked for in vain. */
   requestTest: (query = "") => `/requests/new${query === "" ? "" : `?q=${q(query)}`}`,

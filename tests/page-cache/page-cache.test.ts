@@ -72,3 +72,23 @@ it("keeps nothing where the database does not answer, and no more than it may", 
     ),
   ).toEqual([null, true]);
 });
+
+it("sends a page that is only read without the framework's scripts, and any other as it is", () => {
+  const html = (mark: string) =>
+    `<html><head><link rel="preload" as="script" href="/a.js"/><link rel="stylesheet" href="/a.css"/></head><body><article${mark}>1 &lt; 2</article><script type="application/ld+json">{"a":1}</script><script src="/a.js" async=""></script><script>self.__next_f.push([1,"</article>\n"])</script></body></html>`;
+  const [read, other] = ran(
+    `copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
+      const cache = new PageCache();
+      const pages = ${JSON.stringify([html(" data-only-read"), html("")])}.map(page);
+      for (const [n, one] of pages.entries()) { await cache.get("/" + n); await cache.set("/" + n, one); }
+      console.log(JSON.stringify(pages.map((one) => one.html)));`,
+    file(),
+  ) as [string, string];
+  expect(other).toBe(html(""));
+  expect(read).toContain(
+    '<article data-only-read>1 &lt; 2</article><script type="application/ld+json">{"a":1}</script>',
+  );
+  expect(read).toContain('<link rel="stylesheet" href="/a.css"/>');
+  expect(read).not.toMatch(/a\.js|__next_f/);
+  expect(read).toMatch(/<script type="module">.*offerSuggestions\(frame\)<\/script><\/body><\/html>$/s);
+});

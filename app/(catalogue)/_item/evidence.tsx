@@ -111,7 +111,7 @@ function ResultEvidence({
   const readings = <ReadingsTable result={result} files={files} subject={subject} />;
   return (
     <>
-      <Standing placed={placed} />
+      <Standing placed={placed} small />
       <Facts
         facts={[
           { name: "Part", value: part.name },

@@ -15,6 +15,7 @@ import { cautionsFor } from "@/lib/wording/cautions.ts";
 import { counted, plainDate } from "@/lib/wording/formats.ts";
 import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
 import { otherTestWords } from "@/lib/wording/other-tests.ts";
+import { recomputeWords } from "@/lib/wording/recompute.ts";
 import { stripKey } from "@/lib/wording/result-figures.ts";
 import { AmountPanel } from "./amount-panel.tsx";
 import { ChangedLimits } from "./changed-limits.tsx";
@@ -27,14 +28,14 @@ import { JsonLd } from "./json-ld.tsx";
 import { LeadFlags } from "./lead-flags.tsx";
 import { hasOtherTests, OtherTests } from "./other-tests.tsx";
 import { Provenance, Tested } from "./provenance.tsx";
-import { RecomputePanel } from "./recompute-panel.tsx";
 import { ResultBlock } from "./result-block.tsx";
 import { ResultList } from "./result-list.tsx";
 import { ShareLinks } from "./share-links.tsx";
 
 /**
  * A published revision, whole: the answer, how sure, what to do, then the evidence, folded but complete. It shows the
- * snapshot and nothing else; `revisions` and `changes` come from the log and the revision before.
+ * snapshot and nothing else; `revisions` and `changes` come from the log and the revision before. A kept page is sent without
+ * the framework's scripts (page-cache.mjs), so nothing in it may need them.
  */
 export function ItemView({
   snapshot,
@@ -59,7 +60,7 @@ export function ItemView({
   const photo = snapshot.photos[0];
   const parts = partNamesOf(snapshot.specimens);
   return (
-    <article>
+    <article data-only-read>
       <JsonLd data={itemJsonLd({ snapshot, entry }, baseUrl)} />
       <PageHead
         title={snapshot.item.name}
@@ -161,11 +162,13 @@ export function ItemView({
         <Entry title="The data" id="data">
           <DataLinks snapshot={snapshot} entry={entry} baseUrl={baseUrl} />
           <ShareLinks snapshot={snapshot} baseUrl={baseUrl} />
-          <RecomputePanel
-            slug={snapshot.slug}
-            revision={snapshot.revision}
-            address={absoluteUrl(baseUrl, paths.revision(snapshot.slug, snapshot.revision))}
-          />
+          <div className="flow no-print">
+            <h3>{recomputeWords.title}</h3>
+            <p>
+              {recomputeWords.lead}{" "}
+              <a href={paths.recompute(snapshot.slug, snapshot.revision)}>{recomputeWords.button}</a>
+            </p>
+          </div>
         </Entry>
       </Ledger>
     </article>

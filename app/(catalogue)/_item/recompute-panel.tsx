@@ -44,8 +44,7 @@ export function RecomputePanel({ slug, revision, address }: { slug: string; revi
   }
 
   return (
-    <div className="flow no-print" id="recompute">
-      <h3>{words.title}</h3>
+    <div className="flow" id="recompute">
       <p>{scripted ? words.lead : words.withoutScripts}</p>
       {scripted ? (
         <p>

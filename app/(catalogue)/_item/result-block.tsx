@@ -33,15 +33,20 @@ export function ResultBlock({ placed }: { placed: PlacedResult }) {
   );
 }
 
-/** The number, the strip and the verdicts, without a heading. */
-export function Standing({ placed }: { placed: PlacedResult }) {
+/** The number, the strip and the verdicts, without a heading; `small`: the strip for one of many. */
+export function Standing({ placed, small = false }: { placed: PlacedResult; small?: boolean }) {
   const { result } = placed;
   const compared = result.decisions.filter((d) => d.applies !== "other-quantity");
   const verdict = verdictOf(placed);
   return (
     <>
       <p className={styles.number}>{resultText(result)}</p>
-      <IntervalStrip input={stripFigure(result)} sentence={stripSentence(result)} axisNote={axisNote(result.unit)} />
+      <IntervalStrip
+        input={stripFigure(result)}
+        sentence={stripSentence(result)}
+        size={small ? "small" : "full"}
+        axisNote={axisNote(result.unit)}
+      />
       <ul className={styles.verdicts}>
         {compared.map((decision) => (
           <li key={`${decision.limitId} ${decision.day} ${decision.value}`}>

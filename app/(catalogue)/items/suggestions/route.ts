@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { readQuery } from "@/app/api/v1/read-query.ts";
 import { answered, jsonReply, problemReply } from "@/app/api/v1/reply.ts";
+import { paths } from "@/lib/platform/paths.ts";
 import { suggestItems } from "@/lib/store/search.ts";
 
 export const dynamic = "force-dynamic";
@@ -12,5 +13,9 @@ export const GET = (request: Request): Promise<Response> =>
   answered(request, async () => {
     const asked = readQuery(request, query);
     if (!asked.ok) return problemReply(request, asked.problems);
-    return jsonReply(request, await suggestItems(asked.value.q));
+    const items = await suggestItems(asked.value.q);
+    return jsonReply(
+      request,
+      items.map(({ slug, name }) => ({ slug, name, href: paths.item(slug) })),
+    );
   });
