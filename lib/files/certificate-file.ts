@@ -1,6 +1,6 @@
 import type { Problem } from "../quantity/problem.ts";
 
-const mostBytes = 20_000_000;
+export const largestCertificate = 20_000_000;
 /** The first bytes of what a certificate can be: PDF, PNG, JPEG, WebP. */
 const signatures = [
   [0x25, 0x50, 0x44, 0x46],
@@ -13,7 +13,7 @@ const signatures = [
 export function certificateProblem(name: string, bytes: Uint8Array): Problem | null {
   const where = { file: name };
   if (bytes.length === 0) return { code: "file-missing" };
-  if (bytes.length > mostBytes)
+  if (bytes.length > largestCertificate)
     return { code: "too-large", where, found: `${(bytes.length / 1e6).toFixed(1)} MB`, allowed: "20 MB" };
   if (!signatures.some((signature) => signature.every((byte, at) => bytes[at] === byte)))
     return { code: "certificate-kind", where, found: name, allowed: "PDF, PNG, JPEG, WebP" };

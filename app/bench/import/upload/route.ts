@@ -1,10 +1,13 @@
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
+import { boundedForm } from "@/lib/platform/bounded-form.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import type { Problem } from "@/lib/quantity/problem.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { largestFile, receiveFileWorkflow } from "@/lib/workflows/receive-file.ts";
 
+/** What goes with the file in a form: names of fields, boundaries. */
+const around = 10_000;
 const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
 
 /** Takes one instrument file. Answers with where to go next, or with what is wrong; a form without scripts is sent on. */
@@ -14,14 +17,14 @@ export async function POST(request: Request): Promise<Response> {
   // Asked before the body is read: nobody unknown gets to send fifty megabytes.
   const permitted = requirePermission(context.person, "import-readings");
   if (!permitted.ok) return refusal(permitted.problems, scripted, 403);
-  const announced = Number(request.headers.get("content-length") ?? 0);
-  if (announced > largestFile + 10_000)
+  const data = await boundedForm(request, largestFile + around);
+  if (!data)
     return refusal(
-      [{ code: "too-large", found: megabytes(announced), allowed: megabytes(largestFile) }],
+      [{ code: "too-large", found: `over ${megabytes(largestFile)}`, allowed: megabytes(largestFile) }],
       scripted,
       413,
     );
-  const file = (await request.formData()).get("file");
+  const file = data.get("file");
   if (!(file instanceof File) || file.name === "")
     return refusal([{ code: "file-missing", where: { field: "file" } }], scripted, 400);
   const bytes = new Uint8Array(await file.arrayBuffer());

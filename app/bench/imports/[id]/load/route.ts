@@ -1,5 +1,7 @@
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
+import { boundedForm } from "@/lib/platform/bounded-form.ts";
+import type { Context } from "@/lib/platform/context.ts";
 import { formTextOrNull } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import type { Outcome, Problem } from "@/lib/quantity/problem.ts";
@@ -11,6 +13,11 @@ import { saveMappingWorkflow } from "@/lib/workflows/save-mapping.ts";
 import { mappingOfForm } from "../mapping-form-values.ts";
 import { startingMapping } from "../mapping-view.ts";
 
+/** A mapping of some hundred columns is a few kilobytes. */
+const longestForm = 2_000_000;
+const formTooLong: Problem = { code: "too-large", found: "over 2 MB", allowed: "up to 2 MB" };
+const lines = { "content-type": "application/x-ndjson", "cache-control": "no-store" };
+
 type Params = { params: Promise<{ id: string }> };
 
 /**
@@ -20,8 +27,18 @@ type Params = { params: Promise<{ id: string }> };
 export async function POST(request: Request, { params }: Params): Promise<Response> {
   const { id } = await params;
   const scripted = request.headers.get("accept")?.includes("application/x-ndjson") ?? false;
-  const data = await request.formData();
-  const work = (onProgress: (p: ImportProgress) => void) => load(id, data, onProgress);
+  const context = await requestContext();
+  // Asked before the body is read, like every upload.
+  const permitted = requirePermission(context.person, "import-readings");
+  const data = permitted.ok ? await boundedForm(request, longestForm) : null;
+  const refused = permitted.ok ? (data ? [] : [formTooLong]) : permitted.problems;
+  if (!data && scripted)
+    return new Response(`${JSON.stringify({ problems: problemSentences(refused) })}\n`, {
+      status: permitted.ok ? 413 : 403,
+      headers: lines,
+    });
+  const work = async (onProgress: (p: ImportProgress) => void) =>
+    data ? load(context, id, data, onProgress) : refuse(...refused);
   if (!scripted) {
     const outcome = await work(() => {});
     const query = outcome.ok ? "" : `?problem=${encodeURIComponent(problemSentences(outcome.problems).join(" "))}`;
@@ -41,17 +58,15 @@ export async function POST(request: Request, { params }: Params): Promise<Respon
       controller.close();
     },
   });
-  return new Response(stream, { headers: { "content-type": "application/x-ndjson", "cache-control": "no-store" } });
+  return new Response(stream, { headers: lines });
 }
 
 async function load(
+  context: Context,
   id: string,
   data: FormData,
   onProgress: (p: ImportProgress) => void,
 ): Promise<Outcome<ImportDone | null>> {
-  const context = await requestContext();
-  const permitted = requirePermission(context.person, "import-readings");
-  if (!permitted.ok) return permitted;
   const batch = await findBatch(context.db, id);
   if (!batch) return refuse({ code: "unknown-import", found: id });
   const opened = await batchFile(context.db, batch, formTextOrNull(data, "sheet"));

@@ -1,12 +1,14 @@
 import { currentPerson } from "@/lib/access/current-person.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
+import { largestCertificate } from "@/lib/files/certificate-file.ts";
 import { readPrivate } from "@/lib/files/private-files.ts";
+import { boundedForm } from "@/lib/platform/bounded-form.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { findOtherTest } from "@/lib/store/other-tests.ts";
-import { problemSentences } from "@/lib/wording/problems.ts";
+import { problemSentence, problemSentences } from "@/lib/wording/problems.ts";
 import { keepTestCertificateWorkflow } from "@/lib/workflows/add-other-test.ts";
 
 type Props = { params: Promise<{ id: string; testId: string }> };
@@ -36,7 +38,9 @@ export async function POST(request: Request, { params }: Props): Promise<Respons
   const context = await requestContext();
   // Asked before the body is read: nobody unknown gets to send megabytes.
   if (!requirePermission(context.person, "edit-item").ok) return plain("Sign in to do this.", 403);
-  const file = (await request.formData()).get("file");
+  const data = await boundedForm(request, largestCertificate + 10_000);
+  if (!data) return plain(problemSentence({ code: "too-large", found: "over 20 MB", allowed: "20 MB" }), 413);
+  const file = data.get("file");
   const input =
     file instanceof File
       ? { id: testId, name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) }
