@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import sharp from "sharp";
 import { sha256 } from "../platform/sha256.ts";
@@ -37,10 +37,7 @@ const taken = "a JPEG, PNG, WebP or AVIF photo";
  * Refused: `photo-heic`, `photo-other-kind`, `photo-too-many-pixels`, `photo-unreadable` (cut short or damaged).
  */
 export async function keepPhoto(dataDir: string, bytes: Uint8Array): Promise<Outcome<StoredPhoto>> {
-  const kind = pictureKind(bytes);
-  if (kind.kind === "heic") return refused({ code: "photo-heic", allowed: taken });
-  if (kind.kind === "other") return refused({ code: "photo-other-kind", found: kind.name, allowed: taken });
-  const encoded = await encodePhoto(bytes);
+  const encoded = await checkedAndEncoded(bytes, photoWidths);
   if (!encoded.ok) return encoded;
   const originalKey = await keepPrivate(dataDir, bytes);
   for (const { key, data } of encoded.value) await writeWhole(folder(dataDir), key, data);
@@ -49,12 +46,39 @@ export async function keepPhoto(dataDir: string, bytes: Uint8Array): Promise<Out
   return done({ fileKey, width, height, sha256: digest, files, originalKey });
 }
 
-async function encodePhoto(bytes: Uint8Array): Promise<Outcome<(PhotoFile & { data: Uint8Array })[]>> {
+/**
+ * A stranger's photo, for testers to look at: upright, one width, without any metadata; nothing of the file as it came is
+ * kept. Answers with its key. Refused as by `keepPhoto`.
+ */
+export async function keepStrangersPhoto(dataDir: string, bytes: Uint8Array): Promise<Outcome<string>> {
+  const encoded = await checkedAndEncoded(bytes, [photoWidths[1]]);
+  if (!encoded.ok) return encoded;
+  const { key, data } = encoded.value[0]!;
+  await writeWhole(folder(dataDir), key, data);
+  return done(key);
+}
+
+/** Takes a file away that no record names any longer. */
+export async function dropPhoto(dataDir: string, key: string): Promise<void> {
+  if (keyForm.test(key)) await rm(join(folder(dataDir), key), { force: true });
+}
+
+async function checkedAndEncoded(bytes: Uint8Array, widths: readonly number[]) {
+  const kind = pictureKind(bytes);
+  if (kind.kind === "heic") return refused({ code: "photo-heic", allowed: taken });
+  if (kind.kind === "other") return refused({ code: "photo-other-kind", found: kind.name, allowed: taken });
+  return encodePhoto(bytes, widths);
+}
+
+async function encodePhoto(
+  bytes: Uint8Array,
+  wanted: readonly number[],
+): Promise<Outcome<(PhotoFile & { data: Uint8Array })[]>> {
   try {
     // The head alone, so that a picture too large is refused by its size before anything of it is unpacked.
     const { width, height, autoOrient } = await sharp(bytes, { limitInputPixels: false }).metadata();
     if (width * height > largestPixels) return refused(tooManyPixels(width, height));
-    const widths = [...new Set(photoWidths.map((w) => Math.min(w, autoOrient.width)))];
+    const widths = [...new Set(wanted.map((w) => Math.min(w, autoOrient.width)))];
     const files: (PhotoFile & { data: Uint8Array })[] = [];
     for (const w of widths) {
       const { data, info } = await sharp(bytes, { limitInputPixels: largestPixels, failOn: "error" })

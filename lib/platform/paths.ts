@@ -16,9 +16,11 @@ export const paths = {
   difference: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}/difference`,
   /** "Please test this"; `query` is what was looked for in vain. */
   requestTest: (query = "") => `/requests/new${query === "" ? "" : `?q=${q(query)}`}`,
+  sendRequest: () => "/requests/send",
   request: (id: string) => `/requests/${q(id)}`,
   requestFeed: (id: string) => `/requests/${q(id)}/feed.xml`,
   benchRequests: () => "/bench/requests",
+  benchRequestPhoto: (id: string) => `/bench/requests/${q(id)}/photo`,
   /** What is printed or shown elsewhere of a revision; the newest without a number. */
   report: (slug: string, revision?: number) => `/items/${q(slug)}/report${revision ? `?revision=${revision}` : ""}`,
   labels: (slug: string) => `/items/${q(slug)}/labels`,

@@ -27,10 +27,7 @@ export async function countTestRequest(
   tx: Db,
   request: { description: string; wordsKey: string; photoKey: string | null },
 ): Promise<TestRequestRecord> {
-  const same = await tx.testRequest.findFirst({
-    where: { OR: [{ wordsKey: request.wordsKey }, { description: request.description }] },
-    orderBy: { firstAt: "asc" },
-  });
+  const same = await sameTestRequest(tx, request);
   if (!same) return recordOf(await tx.testRequest.create({ data: request }));
   return recordOf(
     await tx.testRequest.update({
@@ -39,6 +36,17 @@ export async function countTestRequest(
     }),
   );
 }
+
+/** The request that these words would be counted with. */
+export const sameTestRequest = (db: Db, request: { description: string; wordsKey: string }) =>
+  db.testRequest.findFirst({
+    where: { OR: [{ wordsKey: request.wordsKey }, { description: request.description }] },
+    orderBy: { firstAt: "asc" },
+  });
+
+/** Whether any request still has this photo. */
+export const requestsWithPhoto = (db: Db, photoKey: string): Promise<number> =>
+  db.testRequest.count({ where: { photoKey } });
 
 /** What readers ask for most comes first; among equals what waits longest. */
 export async function testRequestQueue(db: Db, state: TestRequestRecord["state"], take = 100) {
@@ -53,7 +61,7 @@ export async function testRequestQueue(db: Db, state: TestRequestRecord["state"]
 export async function setTestRequestState(
   tx: Db,
   id: string,
-  change: { state: TestRequestRecord["state"]; itemId: string | null; answeredAt: Date | null },
+  change: Pick<TestRequestRecord, "state" | "itemId" | "answeredAt" | "photoKey">,
 ): Promise<void> {
   await tx.testRequest.update({ where: { id }, data: change });
 }

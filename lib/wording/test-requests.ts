@@ -12,6 +12,9 @@ export const requestPage = {
   lead: "Tell us what you have, as you would tell a friend on the phone. Testers see what is asked for most.",
   label: "What is it, and what is drawn or stamped on it?",
   hint: "For example: child’s mug, yellow, three ducks, a small anchor on the foot.",
+  photo: "A photo, if you have one",
+  photoHint: (megabytes: number): string =>
+    `Of the whole thing, or of the mark on its foot; up to ${megabytes} MB. Only testers see it. We keep a small copy without place, time or phone in it, and delete it when the request is answered.`,
   privacy: "We keep these words and how often they were asked. We keep nothing about you.",
   send: "Ask for a test",
   caution: "We cannot promise a test. Until you know, use another one for food and for small children.",
@@ -39,6 +42,7 @@ export const requestQueue = {
   waiting: "Waiting",
   answered: "Tied or closed",
   kept: "Kept.",
+  photoAlt: (description: string): string => `Photo sent with the request: ${description}`,
 } as const;
 
 export const requestEvent = (description: string, state: "open" | "tied" | "closed", published: boolean): string =>

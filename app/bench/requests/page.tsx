@@ -61,6 +61,16 @@ function RequestList({ requests, items }: { requests: TestRequestRecord[]; items
           <p className="soft small">
             {requestPage.asked(request.count)} First on {plainDate(request.firstAt.toISOString())}.
           </p>
+          {request.photoKey === null ? null : (
+            // biome-ignore lint/performance/noImgElement: made to size and stripped when it was stored
+            <img
+              className={styles.photo}
+              src={paths.benchRequestPhoto(request.id)}
+              alt={requestQueue.photoAlt(request.description)}
+              loading="lazy"
+              decoding="async"
+            />
+          )}
           {request.state === "open" ? (
             <div className={styles.actions}>
               <ActionForm action={tieRequest} submit={requestQueue.tie} submitKind="secondary" compact>
