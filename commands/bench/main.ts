@@ -6,9 +6,10 @@
  * waiting for other work counts for nobody; ours and theirs take turns, and the best of all rounds counts. What the others compute is
  * held against ours first; a difference ends the run.
  */
-import { createHash } from "node:crypto";
+
 import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
+import { sha256 } from "../../lib/platform/sha256.ts";
 import { answerQuestions } from "../../lib/readings/answer-questions.ts";
 import { decodeBytes } from "../../lib/readings/decode-bytes.ts";
 import { settleAndAsk } from "../../lib/readings/open-questions.ts";
@@ -25,7 +26,6 @@ import { asInput, makeReadings, type Readings } from "./parts.ts";
 import { metaforTime, NumpyPeer } from "./peer.ts";
 
 const parts = 10_000;
-const sha256 = (text: string): string => createHash("sha256").update(text).digest("hex");
 
 function timed<T>(work: () => T): { ms: number; result: T } {
   const start = process.cpuUsage();

@@ -15,12 +15,13 @@ const decimalText = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d{1,4})?$/;
  * @example readDigits("U", "-0.0250") // { negative: true, digits: "250", power: -4 }
  */
 export function readDigits(name: string, given: string | number): DecimalDigits {
-  const text = String(given).trim();
+  const text = typeof given === "number" ? String(given) : String(given).trim();
   const tooLong = () => new DomainError("out-of-range", `${name} has more digits than can be printed`, given);
   if (text.length > 400) throw tooLong();
-  if (!decimalText.test(text)) throw new DomainError("not-a-decimal", `${name} must be a decimal number`, given);
+  const isDecimal = typeof given === "number" ? Number.isFinite(given) : decimalText.test(text);
+  if (!isDecimal) throw new DomainError("not-a-decimal", `${name} must be a decimal number`, given);
   const signed = text.startsWith("-") || text.startsWith("+") ? 1 : 0;
-  const e = text.search(/e/i);
+  const e = Math.max(text.indexOf("e"), text.indexOf("E"));
   const mantissa = text.slice(signed, e < 0 ? undefined : e);
   const point = mantissa.indexOf(".");
   const whole = point < 0 ? mantissa : mantissa.slice(0, point) + mantissa.slice(point + 1);

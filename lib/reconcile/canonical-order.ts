@@ -20,6 +20,12 @@ export function compareNames(a: string, b: string): number {
   return a < b ? -1 : 1;
 }
 
+/** The list in this order, equals as they came. Most lists come in order, and then the list itself is the answer. */
+export function inOrder<T>(list: readonly T[], compare: (a: T, b: T) => number): readonly T[] {
+  for (let i = 1; i < list.length; i++) if (compare(list[i - 1]!, list[i]!) > 0) return list.toSorted(compare);
+  return list;
+}
+
 /** Compares numbers with `null` (unknown) last, so that a sorted list fixes the order of every sum. */
 export function compareNumbers(a: number | null, b: number | null): number {
   if (a === null || b === null) return a === b ? 0 : a === null ? 1 : -1;

@@ -3,7 +3,7 @@ import { generalizedEsd } from "../statistics/generalized-esd.ts";
 import { medianMad } from "../statistics/median-mad.ts";
 import { pauleMandelMean } from "../statistics/random-effects.ts";
 import { compareNames, compareNumbers } from "./canonical-order.ts";
-import type { DetectedShot } from "./normalise.ts";
+import type { DetectedShot, Shot } from "./normalise.ts";
 import { plainMean, type Spot } from "./spots.ts";
 import type { ReconcileResult } from "./types.ts";
 
@@ -33,14 +33,20 @@ export function crossCheck(spots: readonly Spot[]): ReconcileResult["crossCheck"
     scaledMad: scaled,
     algorithmA: x.length >= fewestForRobust ? algorithmA(x).mean : null,
     leaveOneOut: leaveOneOut(sorted, x),
-    candidates: [...new Set([...unusualSpots(sorted, x), ...unusualShots(sorted)])].sort(compareNames),
+    candidates: candidates(sorted, x),
   };
+}
+
+function candidates(spots: readonly Spot[], x: readonly number[]): string[] {
+  const named = new Set(unusualSpots(spots, x));
+  for (const { shots } of spots) for (const id of unusualShots(shots)) named.add(id);
+  return [...named].sort(compareNames);
 }
 
 function leaveOneOut(spots: readonly Spot[], x: readonly number[]): [number, number] | null {
   if (spots.length < 2) return null;
-  const u = spots.flatMap((spot) => (spot.u === null ? [] : [spot.u]));
-  const known = u.length === x.length;
+  const known = spots.every((spot) => spot.u !== null);
+  const u = known ? spots.map((spot) => spot.u!) : [];
   let [low, high] = [Infinity, -Infinity];
   for (let left = 0; left < x.length; left++) {
     const others = without(x, left);
@@ -63,12 +69,12 @@ function unusualSpots(spots: readonly Spot[], x: readonly number[]): string[] {
   return outliers.flatMap((index) => spots[index]!.shots.map((shot) => shot.id));
 }
 
-function unusualShots(spots: readonly Spot[]): string[] {
-  return spots.flatMap(({ shots }) => {
-    const known = shots.filter((shot): shot is KnownShot => shot.u !== null);
-    if (shots.length < 3 || known.length < shots.length) return [];
-    return known.filter((shot) => isFar(shot, known)).map((shot) => shot.id);
-  });
+/** Of one spot's shots, where there are three or more and all their errors are known. */
+function unusualShots(shots: readonly Shot[]): string[] {
+  if (shots.length < 3) return [];
+  const known = shots.filter((shot): shot is KnownShot => shot.u !== null);
+  if (known.length < shots.length) return [];
+  return known.filter((shot) => isFar(shot, known)).map((shot) => shot.id);
 }
 
 type KnownShot = DetectedShot & { u: number };

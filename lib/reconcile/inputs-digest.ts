@@ -1,4 +1,4 @@
-import { compareNames } from "./canonical-order.ts";
+import { compareNames, inOrder } from "./canonical-order.ts";
 import type { Policy, ReconcileInput } from "./types.ts";
 
 /**
@@ -12,36 +12,51 @@ export function canonicalText(value: unknown): string {
   if (value === null || typeof value !== "object") return value === true ? "true" : value === false ? "false" : "null";
   let text = "";
   if (Array.isArray(value)) {
-    for (const entry of value) text += (text === "" ? "" : ",") + canonicalText(entry);
+    for (let i = 0; i < value.length; i++) text += i === 0 ? canonicalText(value[i]) : `,${canonicalText(value[i])}`;
     return `[${text}]`;
   }
   const source = value as Record<string, unknown>;
-  for (const { key, quotedKey } of inOrder(Object.keys(source))) {
-    const entry = source[key];
-    if (entry !== undefined) text += (text === "" ? quotedKey : `,${quotedKey}`) + canonicalText(entry);
+  for (const field of fieldsOf(Object.keys(source))) {
+    const entry = source[field.key];
+    if (entry !== undefined) text += (text === "" ? "" : ",") + fieldText(field, entry);
   }
   return `{${text}}`;
 }
 
-type Key = { key: string; quotedKey: string };
+function fieldText(field: Field, entry: unknown): string {
+  if (typeof entry === "object" && entry !== null) return field.quotedKey + canonicalText(entry);
+  if (entry !== field.last) {
+    field.last = entry;
+    field.text = field.quotedKey + canonicalText(entry);
+  }
+  return field.text;
+}
 
-/** The last key list of each length and its order: shots and written numbers come by the dozen with the same keys. */
-const lastOfLength: { keys: string[]; ordered: Key[] }[] = [];
+/** A key, and the last value it had with its text: most fields of a part's shots repeat. */
+type Field = { key: string; quotedKey: string; last: unknown; text: string };
 
-function inOrder(keys: string[]): Key[] {
+/** The last key list of each length and its fields in order: shots and written numbers come by the dozen with the same keys. */
+const lastOfLength: { keys: string[]; fields: Field[] }[] = [];
+
+function fieldsOf(keys: string[]): Field[] {
   const last = lastOfLength[keys.length];
-  if (last?.keys.every((key, i) => key === keys[i])) return last.ordered;
-  const ordered = keys.toSorted().map((key) => ({ key, quotedKey: `${quoted(key)}:` }));
-  lastOfLength[keys.length] = { keys, ordered };
-  return ordered;
+  if (last !== undefined && sameTexts(last.keys, keys)) return last.fields;
+  const fields = keys.toSorted().map((key) => ({ key, quotedKey: `${quoted(key)}:`, last: undefined, text: "" }));
+  lastOfLength[keys.length] = { keys, fields };
+  return fields;
+}
+
+function sameTexts(a: string[], b: string[]): boolean {
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
 }
 
 /** Printable ASCII needs no escape but for the quote and the backslash; anything else is left to the built-in writer. */
 const plain = /^[ !#-[\]-~]*$/;
 const quoted = (text: string): string => (plain.test(text) ? `"${text}"` : JSON.stringify(text));
 
-const sortedBy = <T>(list: readonly T[], name: (entry: T) => string): T[] =>
-  [...list].sort((a, b) => compareNames(name(a), name(b)) || compareNames(canonicalText(a), canonicalText(b)));
+const sortedBy = <T>(list: readonly T[], name: (entry: T) => string): readonly T[] =>
+  inOrder(list, (a, b) => compareNames(name(a), name(b)) || compareNames(canonicalText(a), canonicalText(b)));
 
 /**
  * The hash of everything a result was made from: the method's version, the policy in force, and the input as given (units

@@ -1,5 +1,5 @@
 import { weightedMean } from "../statistics/weighted-mean.ts";
-import { compareNames, compareNumbers } from "./canonical-order.ts";
+import { compareNames, compareNumbers, inOrder } from "./canonical-order.ts";
 import { censoredSpotMean } from "./censored-spot-mean.ts";
 import type { Shot } from "./normalise.ts";
 
@@ -31,21 +31,19 @@ type Shared = {
 
 /**
  * Step 2: the shots grouped by spot. A shot without a spot is a spot of its own. Spots come in the order of their names,
- * then of their first shot's id.
+ * then those without one by the shot's id.
  */
 export function groupBySpot(shots: readonly Shot[]): Shot[][] {
-  const groups = new Map<string, Shot[]>();
-  for (const shot of [...shots].sort((a, b) => compareNames(a.id, b.id))) {
-    const key = shot.spot === null ? `shot ${shot.id} ${groups.size}` : `spot ${shot.spot}`;
-    const group = groups.get(key);
+  const named = new Map<string, Shot[]>();
+  const nameless: Shot[][] = [];
+  for (const shot of inOrder(shots, (a, b) => compareNames(a.id, b.id))) {
+    const group = shot.spot === null ? undefined : named.get(shot.spot);
     if (group) group.push(shot);
-    else groups.set(key, [shot]);
+    else if (shot.spot === null) nameless.push([shot]);
+    else named.set(shot.spot, [shot]);
   }
-  return [...groups.values()].sort((a, b) => {
-    const [first, second] = [a[0]!.spot, b[0]!.spot];
-    if (first === null || second === null) return first === second ? 0 : first === null ? 1 : -1;
-    return compareNames(first, second);
-  });
+  const byName = (a: Shot[], b: Shot[]): number => compareNames(a[0]!.spot!, b[0]!.spot!);
+  return [...inOrder([...named.values()], byName), ...nameless];
 }
 
 /**

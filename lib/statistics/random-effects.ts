@@ -67,7 +67,9 @@ const centred = (x: readonly number[], u: readonly number[]) => {
 export const pauleMandelMean = (x: readonly number[], u: readonly number[]): number => {
   requireReadings(x, u, 2);
   const { y, v, scale, origin } = centred(x, u);
-  return origin + scale * generalisedQ(y, v, tau2AtQ(y, v, x.length - 1)).mean;
+  const fixed = generalisedQ(y, v, 0);
+  const tau2 = tau2AtQ(y, v, x.length - 1, fixed);
+  return origin + scale * (tau2 === 0 ? fixed : generalisedQ(y, v, tau2)).mean;
 };
 
 const fitted = (x: readonly number[], u: readonly number[], options: RandomEffectsOptions) => {

@@ -1,4 +1,5 @@
 import canonicalize from "canonicalize";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { compareNames } from "@/lib/reconcile/canonical-order.ts";
 import { canonicalText, inputsDigest } from "@/lib/reconcile/inputs-digest.ts";
@@ -35,6 +36,19 @@ describe("the digest of the inputs", () => {
       none: null,
     };
     expect(canonicalText({ ...input, left: undefined })).toBe(canonicalize(input));
+  });
+  it("writes whatever JSON holds as that package does, also in lists of alike objects", () => {
+    const field = fc.oneof(
+      fc.constantFrom(null, true, "ppm", 30, 0.1),
+      fc.double({ noNaN: true, noDefaultInfinity: true }),
+    );
+    const alike = fc.array(fc.record({ value: field, unit: field, "": field, own: fc.record({ unit: field }) }));
+    fc.assert(
+      fc.property(fc.oneof(alike, fc.jsonValue()), (value) => {
+        expect(canonicalText(value)).toBe(canonicalize(value));
+      }),
+      { numRuns: 1000, seed: 20261128 },
+    );
   });
   it("orders names the same on every machine", () => {
     expect(["b", "10", "2", "a", "B", "02"].sort(compareNames)).toEqual(["02", "2", "10", "B", "a", "b"]);

@@ -61,4 +61,26 @@ describe("step 2: one spot", () => {
     expect(result.spots).toHaveLength(3);
     expect(result.flags).toContain("no-spots-named");
   });
+  it("puts spots in the order of their names, and those without a name after them by the shot's id", () => {
+    const shots = [
+      ...[
+        seen(1, 1, { id: "d", spot: null }),
+        seen(2, 1, { id: "c", spot: "10" }),
+        seen(3, 1, { id: "a", spot: "rim" }),
+      ],
+      ...[
+        seen(4, 1, { id: "b", spot: "2" }),
+        seen(5, 1, { id: "e", spot: "10" }),
+        seen(6, 1, { id: "aa", spot: null }),
+      ],
+    ];
+    const order = resultOf(shots).spots.map(({ spot, shots }) => [spot, ...shots]);
+    expect(order).toEqual([
+      ["2", "b"],
+      ["10", "c", "e"],
+      ["rim", "a"],
+      [null, "aa"],
+      [null, "d"],
+    ]);
+  });
 });
