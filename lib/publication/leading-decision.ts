@@ -22,6 +22,19 @@ export function leadingDecision(result: SnapshotResult): SnapshotDecision | null
   }, null);
 }
 
+/**
+ * The limit that a part which shows nothing leaves open: the lowest of those that lead (see `leadingDecision`) whose number its bound does
+ * not pass. Null where there is none; a limit of a sum is not one element's to settle.
+ */
+export function openNonDetect(result: SnapshotResult): SnapshotDecision | null {
+  const own = result.decisions.filter((d) => (d.element ?? result.element) === result.element);
+  const applying = own.filter((d) => d.applies === "applies");
+  const open = (applying.length > 0 ? applying : own.filter((d) => d.applies === "for-reference")).filter(
+    (d) => d.verdict === "not-detected" && d.value !== null,
+  );
+  return open.reduce<SnapshotDecision | null>((low, d) => (low === null || d.value! < low.value! ? d : low), null);
+}
+
 /** A result with the part it belongs to and the decision it leads with. */
 export type PlacedResult = {
   specimen: Snapshot["specimens"][number];

@@ -40,7 +40,7 @@ type Known = {
  * resolve), and it decides when it then lies more than t(1 − risk, ν)·u_then from the limit. Asymmetric results are
  * predicted on the log scale. Plans come in order of effort; a laboratory is last, and a plan that cannot reduce u is left out.
  *
- * For a result with a value and a u ("quantified"); anything else has no prediction and gives no plans.
+ * For a result with a value and a u ("quantified"); anything else has no prediction and gives no plans. For "not-detected" see `boundPlans`.
  * Refused (DomainError): a limit that is not a number above zero (`not-positive`).
  *
  * @example whatNext(result, 430) // cheapest: { kind: "more-spots", amount: 3, chance: 0.83, … }

@@ -1,5 +1,6 @@
 import type { Repeats } from "../consistency/repeats.ts";
 import type { ApprovalGate } from "../publication/approval.ts";
+import type { BoundPlan } from "../reconcile/bound-plans.ts";
 import type { Plan } from "../reconcile/what-next.ts";
 import { amountText, chancesText, counted, listed } from "./formats.ts";
 import { planName } from "./plans.ts";
@@ -102,6 +103,13 @@ export const interestsQuestion = {
 export function planText(plan: Plan, unit: string): string {
   const chance = plan.chance === null ? "" : `; it would then be clear of the limit in ${chancesText(plan.chance)}`;
   return `${planName(plan)}: an expanded uncertainty of about ${amountText(plan.expectedU, unit)}${chance}`;
+}
+
+/** "5 more spots: if again nothing is seen, the part holds less than about 18.4 mg/kg, which is below the limit" */
+export function boundPlanText(plan: BoundPlan, unit: string): string {
+  if (plan.bound === null) return `${planName(plan)}, whose detection limit lies well below the limit`;
+  const settled = plan.settles ? ", which is below the limit" : ", still not below the limit";
+  return `${planName(plan)}: if again nothing is seen, the part holds less than about ${amountText(plan.bound, unit)}${settled}`;
 }
 
 /** What a remark is about, where the page has no better name for it any more. */

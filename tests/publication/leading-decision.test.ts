@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { leadingDecision, resultsByWeight, verdictOf } from "@/lib/publication/leading-decision.ts";
+import { leadingDecision, openNonDetect, resultsByWeight, verdictOf } from "@/lib/publication/leading-decision.ts";
 import { samplePart, sampleSnapshot } from "../support/sample-snapshot.ts";
 
 it("a limit of another quantity never leads", () => {
@@ -49,4 +49,19 @@ it("lead far above a limit held beside it comes before a non-detect below a limi
   const parts = [clean, { ...lead, results: reference }];
   const [first] = resultsByWeight({ ...sampleSnapshot(), specimens: [{ ...specimen!, parts }] });
   expect(first?.part.id).toBe(lead.id);
+});
+it("what a part that shows nothing leaves open is the lowest limit of its own that its bound does not pass", () => {
+  const [result] = samplePart("not-detected").results;
+  const [own] = result!.decisions;
+  const decision = (limitId: string, value: number | null, more = {}) => {
+    return { ...own!, limitId, value, verdict: "not-detected" as const, applies: "applies" as const, ...more };
+  };
+  const open = (...decisions: (typeof own & object)[]) => openNonDetect({ ...result!, decisions })?.limitId ?? null;
+  const passed = decision("passed", 1, { verdict: "below" });
+  const sum = decision("sum", 2, { element: "Cd+Pb" });
+  const reference = decision("reference", 3, { applies: "for-reference" });
+  expect(open(passed, sum, reference, decision("high", 90), decision("low", 40), decision("words", null))).toBe("low");
+  expect(open(reference)).toBe("reference");
+  expect(open(passed, reference)).toBeNull();
+  expect(open()).toBeNull();
 });

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { decide, heldOf } from "@/lib/limits/decide.ts";
+import { type BoundPlan, boundPlans } from "@/lib/reconcile/bound-plans.ts";
 import { whatNext } from "@/lib/reconcile/what-next.ts";
 import { missed, resultOf, seen } from "./shots.ts";
 
@@ -44,5 +46,60 @@ describe("step 10: what next", () => {
     expect(whatNext(resultOf([missed(10)]), 90)).toEqual({ plans: [], cheapest: null });
     expect(whatNext(resultOf([seen(10, null)]), 90).plans).toEqual([]);
     expect(() => whatNext(resultOf(five()), 0)).toThrowError(expect.objectContaining({ code: "not-positive" }));
+  });
+});
+
+describe("step 10: nothing detected, and the bound over the limit", () => {
+  // R: s <- sqrt(log(2)); 10*max(1, exp(s^2/2 - s*qnorm(0.05^(1/n)))) for n = 3, 4, 5, 6, 8 (SciPy gives the same)
+  const boundOf = { 3: 18.70832, 4: 14.96656, 5: 12.75665, 6: 11.28185, 8: 10 };
+  const below10 = (spots: number) => resultOf(Array.from({ length: spots }, () => missed(10)));
+  const bounds = (plans: BoundPlan[], kind: BoundPlan["kind"]) =>
+    plans.filter((plan) => plan.kind === kind).map(({ amount, bound }) => [amount, bound]);
+
+  it("more spots lower the bound until the detection limit itself is left", () => {
+    const { plans } = boundPlans(below10(3), 15);
+    const spots = bounds(plans, "more-spots") as [number, number][];
+    expect(spots.map(([m]) => m)).toEqual([1, 2, 3, 4, 5]);
+    for (const [m, bound] of spots)
+      if (3 + m in boundOf) expect(bound).toBeCloseTo(boundOf[(3 + m) as keyof typeof boundOf], 4);
+  });
+  it("counts four times as long halve it", () => {
+    const { plans } = boundPlans(below10(3), 15);
+    const counted = plans.find((plan) => plan.kind === "longer-counts" && plan.amount === 4);
+    expect(counted?.bound).toBeCloseTo(18.70832 / 2, 4);
+    expect(counted?.effort).toBe(12);
+  });
+  it("names the cheapest plan that brings it under the limit, and it does so when it is carried out", () => {
+    const { cheapest } = boundPlans(below10(3), 15);
+    expect(cheapest).toMatchObject({ kind: "more-spots", amount: 1, settles: true });
+    const then = below10(4);
+    expect(then.upperBound).toBe(cheapest?.bound);
+    expect(decide(heldOf(then), { value: 15, failsAt: ">" }).verdict).toBe("below");
+    expect(decide(heldOf(below10(3)), { value: 15, failsAt: ">" }).verdict).toBe("not-detected");
+  });
+  it("asks for longer counts where more spots cannot help", () => {
+    const { plans, cheapest } = boundPlans(below10(8), 6);
+    expect(bounds(plans, "more-spots")).toEqual([]);
+    expect(cheapest).toMatchObject({ kind: "longer-counts", amount: 3 });
+    expect(cheapest?.bound).toBeCloseTo(10 / Math.sqrt(3), 12);
+    expect(bounds(boundPlans(resultOf([missed(10)]), 6).plans, "more-spots")).toEqual([]);
+  });
+  it("minds what a limit that fails at the number itself allows", () => {
+    const at10 = (failsAt: ">" | ">=") => boundPlans(below10(4), 10, { failsAt });
+    expect(at10(">").cheapest).toMatchObject({ kind: "more-spots", amount: 4, bound: 10 });
+    expect(at10(">=").cheapest).toMatchObject({ kind: "longer-counts", amount: 3 });
+  });
+  it("leaves a laboratory where nothing else is enough, without a bound of its own", () => {
+    const { plans, cheapest } = boundPlans(below10(3), 1);
+    expect(cheapest).toBeNull();
+    expect(plans.every((plan) => plan.settles !== true)).toBe(true);
+    expect(plans.at(-1)).toEqual({ kind: "laboratory", amount: 1, effort: Infinity, bound: null, settles: null });
+  });
+  it("has no plan where the bound passes, no limit was named at a spot, or something was seen", () => {
+    const none = { plans: [], cheapest: null };
+    expect(boundPlans(below10(8), 10)).toEqual(none);
+    expect(boundPlans(resultOf([missed(null), missed(10)]), 5)).toEqual(none);
+    expect(boundPlans(resultOf(five()), 5)).toEqual(none);
+    expect(() => boundPlans(below10(3), 0)).toThrowError(expect.objectContaining({ code: "not-positive" }));
   });
 });

@@ -4,10 +4,10 @@ import { detailText } from "@/lib/wording/acts.ts";
 import { asWritten, handFileName } from "@/lib/wording/bench.ts";
 import { isDerived } from "@/lib/wording/changes.ts";
 import { lengthTyped, markName, marksNote, photoWords, shareTyped } from "@/lib/wording/photos.ts";
-import { planEffort, planName } from "@/lib/wording/plans.ts";
+import { planEffort, planName, unseenSettles } from "@/lib/wording/plans.ts";
 import { pText, spotValueText, withinSpotText } from "@/lib/wording/repeats.ts";
 import { comparisonSentences, differenceText } from "@/lib/wording/retests.ts";
-import { gateSentence, reviewDoneWords } from "@/lib/wording/review.ts";
+import { boundPlanText, gateSentence, reviewDoneWords } from "@/lib/wording/review.ts";
 import { requestEvent, requestPage } from "@/lib/wording/test-requests.ts";
 
 describe("a reading as its file wrote it", () => {
@@ -35,6 +35,26 @@ describe("plans", () => {
   ] as const)("%s", (kind, amount, effort, name, work) => {
     expect(planName({ kind, amount })).toBe(name);
     expect(planEffort({ kind, effort })).toBe(work);
+  });
+});
+
+describe("plans for a part that shows nothing", () => {
+  const plan = { kind: "more-spots", amount: 5, effort: 5, bound: 18.4, settles: true } as const;
+  it("say the bound and whether it is enough", () => {
+    expect(boundPlanText(plan, "mg/kg")).toBe(
+      "5 more spots: if again nothing is seen, the part holds less than about 18.4 mg/kg, which is below the limit",
+    );
+    expect(boundPlanText({ ...plan, settles: false }, "mg/kg")).toContain("18.4 mg/kg, still not below the limit");
+    expect([true, false, null].map((settles) => unseenSettles({ settles }))).toEqual([
+      "if nothing is seen",
+      "no",
+      "ask for it",
+    ]);
+  });
+  it("send to a laboratory where nothing else is enough", () => {
+    expect(boundPlanText({ ...plan, kind: "laboratory", bound: null, settles: null }, "mg/kg")).toBe(
+      "a laboratory, whose detection limit lies well below the limit",
+    );
   });
 });
 
