@@ -10,13 +10,14 @@ import { registry } from "@/lib/store/publications.ts";
 import { SiteFooter } from "./_components/site-footer.tsx";
 import { SiteHeader } from "./_components/site-header.tsx";
 
-// "optional" with a fall-back cut to the same size: the page never jumps and never flashes.
+// A fall-back cut to the same size: the page does not jump. The text's own face is "optional", so it never flashes either.
 const serif = localFont({
-  // One weight: the serif is for headings and what is said loudest, and a page carries no more of it than that.
+  // One weight, for headings and what is said loudest; globals.css asks for it on wide screens only, so it is not fetched ahead.
   src: "../node_modules/@fontsource/source-serif-4/files/source-serif-4-latin-600-normal.woff2",
   weight: "600",
   variable: "--font-serif",
-  display: "optional",
+  display: "swap",
+  preload: false,
   adjustFontFallback: "Times New Roman",
 });
 const sans = localFont({

@@ -103,16 +103,17 @@ function TableRow<Row>({
 }) {
   return (
     <>
-      <tr className={`${muted ? styles.muted : ""} ${note ? styles.noted : ""}`}>
+      <tr className={[muted && styles.muted, note && styles.noted].filter(Boolean).join(" ") || undefined}>
         {columns.map((column) => {
-          const className = [
-            column.numeric ? styles.numeric : "",
-            column.nowrap ? styles.nowrap : "",
-            column.roomy ? styles.roomy : "",
-            column.struck && muted ? styles.struck : "",
-          ]
-            .filter((each) => each)
-            .join(" ");
+          const className =
+            [
+              column.numeric ? styles.numeric : "",
+              column.nowrap ? styles.nowrap : "",
+              column.roomy ? styles.roomy : "",
+              column.struck && muted ? styles.struck : "",
+            ]
+              .filter((each) => each)
+              .join(" ") || undefined;
           return column.key === headerKey ? (
             <th key={column.key} scope="row" className={className}>
               {column.cell(row, index)}

@@ -8,7 +8,7 @@ import type { SpotChartInput } from "@/app/_components/spot-chart-layout.ts";
 import { Verdict } from "@/app/_components/verdict.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
-import type { Snapshot, SnapshotResult } from "@/lib/publication/snapshot.ts";
+import type { Snapshot, SnapshotDecision, SnapshotResult } from "@/lib/publication/snapshot.ts";
 import { contributionName, contributionSource, evaluationWords, shareText } from "@/lib/wording/budget.ts";
 import { depthWords } from "@/lib/wording/depth.ts";
 import { elementName, elementTitle } from "@/lib/wording/elements.ts";
@@ -25,6 +25,7 @@ import {
 import { screeningNote, screeningSentence, screeningTitle, turnsText } from "@/lib/wording/guard-bands.ts";
 import { formLabels, labelOf, materialLabels, quantityLabels, stateLabels } from "@/lib/wording/labels.ts";
 import { methodName, methodSteps, modelLabels } from "@/lib/wording/models.ts";
+import { notComparableTitle, sharedReasons } from "@/lib/wording/reasons.ts";
 import {
   limitsOnAxis,
   spotFigure,
@@ -52,7 +53,8 @@ export function Evidence({
   placed,
   files,
   several = false,
-  drawSpots = ({ result: _, ...figure }) => <SpotChart {...figure} />,
+  // Where nothing was detected, a drawing of how little could be seen tells less than the table.
+  drawSpots = ({ result, ...figure }) => (result.state === "not-detected" ? figure.table : <SpotChart {...figure} />),
 }: {
   placed: PlacedResult[];
   files: Snapshot["files"];
@@ -241,8 +243,49 @@ function Screening({ placed: { part, result } }: { placed: PlacedResult }) {
 }
 
 function Decisions({ result, subject }: { result: SnapshotResult; subject: string }) {
-  const { decisions } = result;
-  if (decisions.length === 0) return null;
+  const compared = result.decisions.filter((d) => d.applies !== "other-quantity");
+  const others = result.decisions.filter((d) => d.applies === "other-quantity");
+  return (
+    <>
+      {compared.length > 0 ? <Compared result={result} decisions={compared} subject={subject} /> : null}
+      {others.length > 0 ? <NotComparable decisions={others} /> : null}
+    </>
+  );
+}
+
+const failsText = { ">": "above the number", ">=": "at the number or above" } as const;
+
+/** Limits on something else than was measured: each reason once, with the limits it holds for. */
+function NotComparable({ decisions }: { decisions: SnapshotDecision[] }) {
+  return (
+    <>
+      <h3>{notComparableTitle}</h3>
+      {sharedReasons(decisions, (d) => d.why).map(({ shared, each }) => (
+        <div key={shared} className="small">
+          <p>{shared}</p>
+          <ul>
+            {each.map(({ of, own }) => (
+              <li key={`${of.limitId} ${of.day} ${of.value}`}>
+                <a href={paths.limit(of.limitId)}>{limitName(of)}</a>. {own} Fails {failsText[of.failsAt]}; rules of{" "}
+                {plainDate(of.day)}; {whichDayText[of.which]}; the limit was {checkedText[of.checked]}.
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </>
+  );
+}
+
+function Compared({
+  result,
+  decisions,
+  subject,
+}: {
+  result: SnapshotResult;
+  decisions: SnapshotDecision[];
+  subject: string;
+}) {
   return (
     <DataTable
       caption={`Held beside each limit: ${subject}`}
@@ -261,7 +304,7 @@ function Decisions({ result, subject }: { result: SnapshotResult; subject: strin
         {
           key: "fails",
           head: "Fails",
-          cell: (d) => (d.failsAt === ">" ? "above the number" : "at the number or above"),
+          cell: (d) => failsText[d.failsAt],
         },
         { key: "day", roomy: true, head: "Rules of", cell: (d) => `${plainDate(d.day)}; ${whichDayText[d.which]}` },
         { key: "checked", head: "The limit was", roomy: true, cell: (d) => checkedText[d.checked] },
