@@ -1,6 +1,6 @@
 import type { Problem } from "../quantity/problem.ts";
 import { readChemicalName } from "./chemical-symbol.ts";
-import type { Figure, Mapping } from "./mapping.ts";
+import { type Figure, figuresOf, type Mapping } from "./mapping.ts";
 import type { Table } from "./table.ts";
 import { readUnit, type UnitWord } from "./unit-words.ts";
 
@@ -32,7 +32,7 @@ export type ColumnIndex = {
 /** Columns a mapping names that the table lacks, or names for two figures. Empty when it fits. */
 export function mappingFaults(table: Pick<Table, "columns">, mapping: Mapping): Problem[] {
   const { long } = mapping;
-  const figures: Figure[] = mapping.shape === "long" ? (long ? [long] : []) : mapping.elements;
+  const figures = figuresOf(mapping);
   const named = [
     ...mapping.sample,
     ...Object.values(mapping.roles),
@@ -55,15 +55,15 @@ export function mappingFaults(table: Pick<Table, "columns">, mapping: Mapping): 
         where: { column: mapping.elements[at]!.value },
         found: mapping.elements[at]!.element,
       });
-  for (const { element, value } of mapping.shape === "wide" ? mapping.elements : [])
-    if (readChemicalName(element)?.symbol !== element)
-      problems.push({ code: "element-unknown", where: { column: value }, found: element });
+  for (const { element, oxide, value } of mapping.shape === "wide" ? mapping.elements : [])
+    if (readChemicalName(oxide ?? element)?.symbol !== element)
+      problems.push({ code: "element-unknown", where: { column: value }, found: oxide ?? element });
   if (figures.length === 0) problems.push({ code: "no-result-columns" });
   return problems;
 }
 
 export function indexColumns(table: Pick<Table, "columns">, mapping: Mapping): ColumnIndex {
-  const at = (name: string | null): number => (name === null ? -1 : table.columns.indexOf(name));
+  const at = (name: string | null | undefined): number => (name ? table.columns.indexOf(name) : -1);
   const positions = (figure: Figure) => ({
     unitWord: figure.unit === null ? null : readUnit(figure.unit),
     ...{ figure, value: at(figure.value), error: at(figure.error), limit: at(figure.limit), flag: at(figure.flag) },
@@ -71,20 +71,21 @@ export function indexColumns(table: Pick<Table, "columns">, mapping: Mapping): C
   const { long } = mapping;
   const figures =
     mapping.shape === "long"
-      ? long
-        ? [{ ...positions(long), element: "", oxide: null, factor: 1, defaultLimit: null }]
-        : []
+      ? figuresOf(mapping).map((figure) => ({
+          ...positions(figure),
+          ...{ element: "", oxide: null, factor: 1, defaultLimit: null },
+        }))
       : mapping.elements.map((entry) => ({
           ...positions(entry),
           ...{ element: entry.element, oxide: entry.oxide, defaultLimit: entry.defaultLimit },
-          factor: entry.oxide ? (readChemicalName(entry.oxide)?.factor ?? 1) : 1,
+          factor: readChemicalName(entry.oxide ?? entry.element)?.factor ?? 1,
         }));
   const roles = Object.fromEntries(Object.entries(mapping.roles).map(([role, name]) => [role, at(name)]));
   return {
     roles: roles as ColumnIndex["roles"],
     sample: mapping.sample.map(at).filter((index) => index >= 0),
     figures,
-    element: mapping.shape === "long" ? at(long?.element ?? null) : -1,
-    unit: mapping.shape === "long" ? at(long?.unitColumn ?? null) : at(mapping.unitColumn),
+    element: mapping.shape === "long" ? at(long?.element) : -1,
+    unit: mapping.shape === "long" ? at(long?.unitColumn) : at(mapping.unitColumn),
   };
 }

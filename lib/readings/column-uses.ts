@@ -1,7 +1,7 @@
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
 import { readChemicalName } from "./chemical-symbol.ts";
 import { type Role, roles } from "./header-words.ts";
-import type { ElementColumns, Figure, Mapping } from "./mapping.ts";
+import { type ElementColumns, type Figure, figuresOf, type Mapping } from "./mapping.ts";
 import type { Table } from "./table.ts";
 import { readUnit } from "./unit-words.ts";
 
@@ -17,15 +17,13 @@ export function usesOf(table: Pick<Table, "columns">, mapping: Mapping): ColumnU
   const uses = new Map<string, ColumnUse>();
   for (const name of mapping.sample) uses.set(name, { ...unused, use: "sample" });
   for (const [role, name] of Object.entries(mapping.roles)) if (name) uses.set(name, { ...unused, use: role as Role });
-  const figures: (Figure & { element?: string; oxide?: string | null })[] =
-    mapping.shape === "long" ? (mapping.long ? [{ ...mapping.long, element: "" }] : []) : mapping.elements;
-  for (const figure of figures)
+  for (const figure of figuresOf(mapping) as (Figure & Partial<ElementColumns>)[])
     for (const use of figureUses) {
       const name = figure[use];
       if (name)
         uses.set(name, {
           use,
-          element: figure.oxide ?? (figure.element || null),
+          element: mapping.shape === "long" ? null : (figure.oxide ?? figure.element!),
           unit: use === "value" ? figure.unit : null,
         });
     }
@@ -117,7 +115,7 @@ function wideFigures(named: readonly Named[], base: Mapping, problems: Problem[]
     if (!figure)
       problems.push({ code: "figure-without-value", where: { column: column.name }, found: column.element ?? "" });
     else if (figure[use] !== null)
-      problems.push({ code: "column-used-twice", where: { column: column.name }, found: column.element ?? "" });
+      problems.push({ code: "column-used-twice", where: { column: column.name }, found: column.element! });
     else figure[use] = column.name;
   }
   return [...figures.values()];

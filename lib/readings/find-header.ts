@@ -36,11 +36,10 @@ export function fitsHeader(cells: readonly string[], header: readonly string[]):
 
 export const isBlankRow = (cells: readonly string[]): boolean => cells.every((cell) => cell.trim() === "");
 
-/** How many cells of a row the header grammar recognises; 0 where any cell looks like data. */
+/** How many cells of a row the header grammar recognises, where none of them looks like data. */
 export function headerScore(cells: readonly string[]): number {
   let recognised = 0;
   for (const cell of cells) {
-    if (looksLikeData(cell)) return 0;
     if (cell.trim() !== "" && isRecognised(readHeaderCell(cell))) recognised += 1;
   }
   return recognised;

@@ -3,7 +3,7 @@ import { type DecimalEvidence, noDecimalEvidence, noteNumber } from "./decimal-e
 import type { Mapping } from "./mapping.ts";
 import { dashMarks, foldMark, nonDetectWords, notAvailableMarks } from "./non-detect-words.ts";
 import { orderEvidence } from "./read-moment.ts";
-import type { Table } from "./table.ts";
+import { cellAt, type Table } from "./table.ts";
 import { findUnit } from "./unit-words.ts";
 
 export type Seen = { count: number; examples: { row: number; column: string; text: string }[] };
@@ -47,15 +47,15 @@ function noteTimes(
   const { date, time, dateTime, zone } = index.roles;
   for (const at of [date, dateTime]) {
     if (at < 0) continue;
-    const text = cells[at] ?? "";
+    const text = cellAt(cells, at);
     const shows = text === "" ? "unneeded" : orderEvidence(text);
     if (shows === "day-first") note(evidence.dayFirst, row, columns[at]!, text);
     else if (shows === "month-first") note(evidence.monthFirst, row, columns[at]!, text);
     else if (shows === "either") note(evidence.eitherOrder, row, columns[at]!, text);
   }
-  const zoned = zone >= 0 && (cells[zone] ?? "").trim() !== "";
+  const zoned = cellAt(cells, zone).trim() !== "";
   for (const at of [time, dateTime]) {
-    const text = at < 0 ? "" : (cells[at] ?? "");
+    const text = cellAt(cells, at);
     if (clock.test(text) && !zoned && !offsetAtEnd.test(text))
       note(evidence.timesWithoutOffset, row, columns[at]!, text);
   }
@@ -63,8 +63,7 @@ function noteTimes(
 
 /** Whether the row states a limit for this figure outside the value cell. */
 const hasLimitBeside = (cells: readonly string[], limit: number, error: number, mapping: Mapping): boolean =>
-  (limit >= 0 && /\d/.test(cells[limit] ?? "")) ||
-  (mapping.errorOfNonDetect === "limit" && error >= 0 && /[1-9]/.test(cells[error] ?? ""));
+  /\d/.test(cellAt(cells, limit)) || (mapping.errorOfNonDetect === "limit" && /[1-9]/.test(cellAt(cells, error)));
 
 function noteFigures(
   evidence: Evidence,
@@ -75,7 +74,7 @@ function noteFigures(
   columns: readonly string[],
 ): void {
   for (const { figure, value, error, limit, flag, defaultLimit } of index.figures) {
-    const cell = cells[value] ?? "";
+    const cell = cellAt(cells, value);
     const text = cell.trim();
     if (text === "") continue;
     const name = figure.value;
@@ -84,14 +83,15 @@ function noteFigures(
       evidence.withoutUnit.set(name, seen);
       note(seen, row, name, text);
     }
-    for (const at of [error, limit])
-      if (at >= 0 && !plainDigits.test(cells[at] ?? ""))
-        noteNumber(evidence.decimal, cells[at] ?? "", row, columns[at]!);
+    for (const at of [error, limit]) {
+      const beside = cellAt(cells, at);
+      if (beside !== "" && !plainDigits.test(beside)) noteNumber(evidence.decimal, beside, row, columns[at]!);
+    }
     if (plainDigits.test(cell)) continue;
     if (/\d/.test(text)) {
       noteNumber(evidence.decimal, text, row, name);
       if (/±|\+\s*\/?\s*-/.test(text)) note(evidence.inlineErrors, row, name, text);
-      else if (isZero(text) && (cells[flag] ?? "").trim() === "" && !/[1-9]/.test(cells[error] ?? ""))
+      else if (isZero(text) && cellAt(cells, flag).trim() === "" && !/[1-9]/.test(cellAt(cells, error)))
         note(evidence.bareZeros, row, name, text);
     } else if (dashMarks.has(text)) note(evidence.dashes, row, name, text);
     else if (notAvailableMarks.has(text.toLowerCase())) note(evidence.notAvailable, row, name, text);
@@ -123,11 +123,11 @@ export function gatherEvidence(table: Table, mapping: Mapping): Evidence {
     noteTimes(evidence, index, cells, line, table.columns);
     noteFigures(evidence, index, mapping, cells, line, table.columns);
     const { seconds, mode } = index.roles;
-    const counted = seconds < 0 ? "" : (cells[seconds] ?? "");
+    const counted = cellAt(cells, seconds);
     if (!plainDigits.test(counted) && counted !== "" && !clock.test(counted))
       noteNumber(evidence.decimal, counted, line, table.columns[seconds]!);
-    if (index.unit >= 0) evidence.units.add((cells[index.unit] ?? "").trim());
-    if (mode >= 0) evidence.modes.add((cells[mode] ?? "").trim());
+    if (index.unit >= 0) evidence.units.add(cellAt(cells, index.unit).trim());
+    if (mode >= 0) evidence.modes.add(cellAt(cells, mode).trim());
   }
   return evidence;
 }

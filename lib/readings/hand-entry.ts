@@ -94,11 +94,10 @@ export function handFile(
   const kept = columns.filter(
     (c) => c.element === null || stands(c.key) || (c.kind === "value" && elements.has(c.element)),
   );
-  const [sample, spot, ...rest] = kept;
   const table: { head: string; cell: (row: HandRow) => string }[] = [
-    ...[sample, spot].flatMap((c) => (c ? [c] : [])).map((c) => columnOf(c, settings)),
+    ...kept.slice(0, 2).map((c) => columnOf(c, settings)),
     { head: "Date", cell: () => settings.date ?? "" },
-    ...rest.map((c) => columnOf(c, settings)),
+    ...kept.slice(2).map((c) => columnOf(c, settings)),
   ];
   const text = [table.map(({ head }) => head), ...filled.map(({ row }) => table.map(({ cell }) => tsvCell(cell(row))))]
     .map((cells) => `${cells.join("\t")}\n`)
@@ -128,7 +127,7 @@ export function readHandEntry(
   if (lines.length === 0) return refused({ code: "hand-empty" });
   const inSheet = (p: Problem): Problem => {
     const line = p.where?.row === undefined ? undefined : lines[p.where.row - 2];
-    const { row: _, ...where } = p.where ?? {};
+    const { row: _, ...where } = { ...p.where };
     return { ...p, where: { ...where, ...(line === undefined ? {} : { row: line }) } };
   };
   const table = readTable(text, { delimiter: "\t" });

@@ -12,7 +12,7 @@ export function inOrderOfTime<T extends TimedReading>(readings: readonly T[]): T
   const byRow = (a: T, b: T) => (a.batchId < b.batchId ? -1 : a.batchId > b.batchId ? 1 : a.row - b.row);
   const moments = new Map(readings.map((r) => [r.id, r.takenAt === null ? Number.NaN : Date.parse(r.takenAt)]));
   if ([...moments.values()].some(Number.isNaN)) return [...readings].sort(byRow);
-  return [...readings].sort((a, b) => (moments.get(a.id) ?? 0) - (moments.get(b.id) ?? 0) || byRow(a, b));
+  return [...readings].sort((a, b) => moments.get(a.id)! - moments.get(b.id)! || byRow(a, b));
 }
 
 /**

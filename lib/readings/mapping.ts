@@ -77,3 +77,7 @@ export type Mapping = z.infer<typeof mappingSchema>;
 export type ElementColumns = Mapping["elements"][number];
 export type LongColumns = NonNullable<Mapping["long"]>;
 export type Figure = z.infer<typeof figure>;
+
+/** The figures that a mapping reads: one for each element in the wide shape, the one of the long shape. */
+export const figuresOf = (mapping: Mapping): Figure[] =>
+  mapping.shape === "long" ? [mapping.long].filter((long) => long !== null) : mapping.elements;

@@ -1,6 +1,6 @@
 import { decidedMark } from "./decimal-evidence.ts";
 import { type Evidence, gatherEvidence, type Seen } from "./gather-evidence.ts";
-import type { Figure, Mapping } from "./mapping.ts";
+import { type Figure, figuresOf, type Mapping } from "./mapping.ts";
 import type { Table } from "./table.ts";
 import { unitWordOf } from "./unit-words.ts";
 
@@ -42,9 +42,6 @@ const together = (...all: Seen[]): Seen => ({
   count: all.reduce((sum, seen) => sum + seen.count, 0),
   examples: all.flatMap((seen) => seen.examples.slice(0, 2)),
 });
-
-const figuresOf = (mapping: Mapping): Figure[] =>
-  mapping.shape === "long" ? (mapping.long ? [mapping.long] : []) : mapping.elements;
 
 function decimalQuestions(evidence: Evidence, mapping: Mapping): Question[] {
   const marks = evidence.decimal;

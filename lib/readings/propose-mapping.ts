@@ -44,7 +44,10 @@ function sampleCells(table: Table, index: number, count: number): string[] {
 function settleTime(column: Column): void {
   if (column.meaning.is !== "role" || column.samples.length === 0) return;
   const clock = column.samples.some((cell) => /\d{1,2}:\d{2}/.test(cell));
-  const dated = column.samples.some((cell) => /\d{1,4}[-./]\d{1,2}[-./]\d{1,4}|\d{1,2}[ -]\p{L}{3,}/u.test(cell));
+  // "9:05 Uhr" and "10:05 GMT" are no day and month.
+  const dated = column.samples
+    .map((cell) => cell.replace(/\d{1,2}(?::\d{2})+/, ""))
+    .some((cell) => /\d{1,4}[-./]\d{1,2}[-./]\d{1,4}|\d{1,2}[ -]\p{L}{3,}/u.test(cell));
   const { role } = column.meaning;
   if ((role === "time" || role === "date") && clock && dated) column.meaning = { is: "role", role: "dateTime" };
   else if (role === "time" && dated) column.meaning = { is: "role", role: "date" };
@@ -169,7 +172,7 @@ function longColumns(columns: readonly Column[], used: Set<string>, notices: Pro
 /** Where the header states no unit but every cell that holds a number carries the same one ("12 ppm"). */
 function unitFromCells(figure: Figure, columns: readonly Column[]): void {
   if (figure.unit !== null) return;
-  const samples = columns.find((column) => column.name === figure.value)?.samples ?? [];
+  const { samples } = columns.find((column) => column.name === figure.value)!;
   const numbers = samples.filter((cell) => /\d/.test(cell));
   const written = numbers.map((cell) => readUnit(cell.replace(/^[<>≤]?\s*[-+]?[\d.,'\s]*(?:e[-+]?\d+)?\s*/i, "")));
   const [first] = written;
@@ -189,7 +192,7 @@ function unitFromCells(figure: Figure, columns: readonly Column[]): void {
 export function proposeMapping(table: Table): Proposal {
   const columns: Column[] = table.columns.map((name, index) => ({
     name,
-    meaning: meaningOf(table.header[index] ?? "", table.units?.[index]),
+    meaning: meaningOf(table.header[index]!, table.units?.[index]),
     samples: sampleCells(table, index, 40),
   }));
   columns.forEach(settleTime);

@@ -5,6 +5,7 @@ import { dashMarks, foldMark, nonDetectWords, notAvailableMarks, notMeasuredWord
 import { type CellMeaning, type NumberStyle, readCell, readNumber, readPlain } from "./read-cell.ts";
 import type { ElementResult, WrittenNumber } from "./reading.ts";
 import { type RowProblem, rowProblem } from "./row-problem.ts";
+import { cellAt } from "./table.ts";
 import { faultOf } from "./text-hygiene.ts";
 import { readUnit, type UnitWord } from "./unit-words.ts";
 
@@ -28,7 +29,7 @@ function readCompanion(
   cell: string,
   column: string,
   kind: "error" | "limit",
-  unit: string | null,
+  unit: string,
   style: NumberStyle,
 ): Written | RowProblem {
   const quick = readPlain(cell, style);
@@ -39,7 +40,7 @@ function readCompanion(
   if (read.is === "trouble")
     return rowProblem(read.code === "not-a-number" ? `${kind}-unreadable` : read.code, column, cell);
   if (read.is !== "number" || read.error !== null) return rowProblem(`${kind}-unreadable`, column, cell);
-  if (read.unit && unit !== null && read.unit.unit !== unit) return rowProblem("unit-conflict", column, cell, unit);
+  if (read.unit && read.unit.unit !== unit) return rowProblem("unit-conflict", column, cell, unit);
   if (read.number.value <= 0)
     return rowProblem(kind === "error" ? "error-not-positive" : "limit-not-positive", column, cell);
   return read.number;
@@ -60,18 +61,20 @@ function readFlag(cell: string, column: string): "detected" | "below" | null | R
 function settleUnit(
   context: ResultContext,
   index: FigureIndex,
-  cellUnit: UnitWord | null,
-  cellText: string | null,
+  inCell: { unit: UnitWord | null; unitText: string | null },
 ): { word: UnitWord; text: string } | RowProblem {
   const { figure } = index;
-  const columnText = context.unitText ?? figure.unitText ?? figure.unit;
-  const own = context.unitText !== null && context.unitText !== "" ? readUnit(context.unitText) : null;
-  if (context.unitText && !own) return rowProblem("unit-unknown", figure.value, context.unitText);
+  const { unitText } = context;
+  const own = unitText ? readUnit(unitText) : null;
+  if (unitText && !own) return rowProblem("unit-unknown", figure.value, unitText);
   const word = own ?? index.unitWord;
-  if (cellUnit && word && cellUnit.unit !== word.unit)
-    return rowProblem("unit-conflict", figure.value, cellText ?? "", word.unit);
-  if (cellUnit) return { word: word ?? cellUnit, text: cellText ?? cellUnit.unit };
-  return word ? { word, text: columnText || word.unit } : rowProblem("unit-missing", figure.value, "");
+  if (inCell.unit) {
+    const text = inCell.unitText!;
+    if (word && inCell.unit.unit !== word.unit) return rowProblem("unit-conflict", figure.value, text, word.unit);
+    return { word: inCell.unit, text };
+  }
+  if (!word) return rowProblem("unit-missing", figure.value, "");
+  return { word, text: own ? unitText! : figure.unitText || word.unit };
 }
 
 function settleQuantity(context: ResultContext, index: FigureIndex, unit: UnitWord): QuantityKind | RowProblem {
@@ -90,7 +93,7 @@ function settleValue(
 ): Exclude<CellMeaning, { is: "dash" | "notAvailable" | "trouble" }> | RowProblem {
   const { mapping, style } = context;
   const column = index.figure.value;
-  const cell = cells[index.value] ?? "";
+  const cell = cellAt(cells, index.value);
   const read = readCell(cell, style);
   const below = { is: "below", limit: null, unit: null, unitText: null } as const;
   const marked = (meaning: "not-detected" | "not-measured" | null, code: string) =>
@@ -98,7 +101,7 @@ function settleValue(
   if (read.is === "trouble") return rowProblem(read.code, column, cell);
   if (read.is === "dash") return marked(mapping.dash, "dash-unclear");
   if (read.is === "notAvailable") return marked(mapping.notAvailable, "not-available-unclear");
-  const flag = index.flag < 0 ? null : readFlag(cells[index.flag] ?? "", index.figure.flag ?? "");
+  const flag = index.flag < 0 ? null : readFlag(cellAt(cells, index.flag), index.figure.flag!);
   if (isTrouble(flag)) return flag;
   if (flag === "below" && read.is === "number")
     // "12" beside "<": the number is the limit. "0" beside "ND": no limit is stated.
@@ -106,7 +109,7 @@ function settleValue(
       ? { is: "below", limit: read.number, unit: read.unit, unitText: read.unitText }
       : below;
   if (flag === "below" && read.is === "blank") return below;
-  const errorCell = index.error < 0 ? "" : (cells[index.error] ?? "");
+  const errorCell = cellAt(cells, index.error);
   if (read.is === "number" && read.number.value === 0 && read.error === null && !/[1-9]/.test(errorCell)) {
     if (mapping.zero === "number") return read;
     return marked(mapping.zero, "zero-unclear");
@@ -126,19 +129,19 @@ function settleLimit(
   const { figure } = index;
   const { mapping, style } = context;
   if (index.limit >= 0) {
-    const limit = readCompanion(cells[index.limit] ?? "", figure.limit ?? "", "limit", unit, style);
+    const limit = readCompanion(cellAt(cells, index.limit), figure.limit!, "limit", unit, style);
     if (limit !== null) return limit;
   }
   if (index.error >= 0 && mapping.errorOfNonDetect === "limit") {
-    const cell = cells[index.error] ?? "";
+    const cell = cellAt(cells, index.error);
     const limit = /[1-9]/.test(cell)
-      ? readCompanion(cell.replace(/^\s*[<≤]/, ""), figure.error ?? "", "error", unit, style)
+      ? readCompanion(cell.replace(/^\s*[<≤]/, ""), figure.error!, "error", unit, style)
       : null;
     if (limit !== null) return limit;
   }
   const fallback = index.defaultLimit === null ? null : readNumber(index.defaultLimit.trim(), style);
   if (fallback !== null && typeof fallback !== "string" && fallback.value > 0) return fallback;
-  return mapping.noLimit === "keep" ? null : rowProblem("limit-missing", figure.value, cells[index.value] ?? "");
+  return mapping.noLimit === "keep" ? null : rowProblem("limit-missing", figure.value, cellAt(cells, index.value));
 }
 
 const scaled = (written: Written, factor: number): Written =>
@@ -152,9 +155,9 @@ function readError(
   value: WrittenNumber,
   unit: string,
 ): Written | RowProblem {
-  const cell = index.error < 0 ? "" : (cells[index.error] ?? "");
+  const cell = cellAt(cells, index.error);
   if (cell === "" || (value.value === 0 && !/[1-9]/.test(cell))) return null;
-  return readCompanion(cell, index.figure.error ?? "", "error", unit, context.style);
+  return readCompanion(cell, index.figure.error!, "error", unit, context.style);
 }
 
 /** The limit beside a detected value, which nothing depends on: a limit of 0 there states none. */
@@ -164,9 +167,9 @@ function readLimitBeside(
   context: ResultContext,
   unit: string,
 ): Written | RowProblem {
-  const cell = index.limit < 0 ? "" : (cells[index.limit] ?? "");
+  const cell = cellAt(cells, index.limit);
   if (cell === "" || /^\s*0+(?:[.,]0*)?\s*$/.test(cell)) return null;
-  return readCompanion(cell, index.figure.limit ?? "", "limit", unit, context.style);
+  return readCompanion(cell, index.figure.limit!, "limit", unit, context.style);
 }
 
 /**
@@ -183,7 +186,7 @@ export function readResult(
   const value = settleValue(cells, index, context);
   if (isTrouble(value)) return value;
   if (value.is === "blank") return null;
-  const unit = settleUnit(context, index, value.unit, value.unitText);
+  const unit = settleUnit(context, index, value);
   if ("code" in unit) return unit;
   const quantity = settleQuantity(context, index, unit.word);
   if (typeof quantity === "object") return quantity;
@@ -211,8 +214,9 @@ export function readResult(
   const error = value.error ?? readError(cells, index, context, value.number, unit.word.unit);
   if (isTrouble(error)) return error;
   if (error !== null && error.value <= 0)
-    return rowProblem("error-not-positive", figure.value, cells[index.value] ?? "");
-  if (error !== null && figure.k === null) return rowProblem("k-unknown", figure.error ?? figure.value, error.text);
+    return rowProblem("error-not-positive", figure.value, cellAt(cells, index.value));
+  // What a column of errors covers is asked before any row is read; only an error inside a cell can come as a surprise.
+  if (error !== null && figure.k === null) return rowProblem("k-unknown", figure.value, error.text);
   const limit = readLimitBeside(cells, index, context, unit.word.unit);
   return isTrouble(limit) ? limit : make(value.number, error, limit);
 }

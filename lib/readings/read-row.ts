@@ -13,7 +13,7 @@ import {
 import { readResult } from "./read-result.ts";
 import type { ElementResult, Reading } from "./reading.ts";
 import { type RowProblem, rowProblem } from "./row-problem.ts";
-import type { Table } from "./table.ts";
+import { cellAt, type Table } from "./table.ts";
 import { faultOf } from "./text-hygiene.ts";
 import { writeOffset, zoneReader } from "./zone-offset.ts";
 
@@ -45,22 +45,22 @@ function zoneOf(reader: Reader, name: string): Zone {
 
 /** The text of a role's column, white space folded; problems are pushed. */
 function readText(reader: Reader, cells: readonly string[], at: number, problems: RowProblem[]): string | null {
-  const cell = at < 0 ? "" : (cells[at] ?? "");
+  const cell = cellAt(cells, at);
   const text = cell.replace(/\s+/g, " ").trim();
   if (text === "") return null;
   const fault = faultOf(text);
-  if (fault) problems.push(rowProblem(fault, reader.table.columns[at] ?? null, cell));
+  if (fault) problems.push(rowProblem(fault, reader.table.columns[at]!, cell));
   return text;
 }
 
 function readSeconds(reader: Reader, cells: readonly string[], problems: RowProblem[]): number | null {
   const at = reader.index.roles.seconds;
-  const text = at < 0 ? "" : (cells[at] ?? "").trim();
+  const text = cellAt(cells, at).trim();
   if (text === "") return null;
   const read = readCell(text.replace(/\s*(?:s|sec|secs|seconds|sek)\.?$/i, ""), reader.style);
   if (read.is === "number" && read.unit === null && read.error === null && read.number.value > 0)
     return read.number.value;
-  problems.push(rowProblem("seconds-unreadable", reader.table.columns[at] ?? null, text));
+  problems.push(rowProblem("seconds-unreadable", reader.table.columns[at]!, text));
   return null;
 }
 
@@ -69,7 +69,7 @@ function readWrittenMoment(reader: Reader, cells: readonly string[], problems: R
   const { date: dateAt, time: timeAt, dateTime: bothAt } = reader.index.roles;
   const order: DateOrder | null = reader.mapping.dateOrder;
   const column = (at: number) => reader.table.columns[at] ?? null;
-  const text = (at: number) => (at < 0 ? "" : (cells[at] ?? "").trim());
+  const text = (at: number) => cellAt(cells, at).trim();
   const dateText = text(bothAt) || text(dateAt);
   const dateColumn = column(text(bothAt) ? bothAt : dateAt);
   let date: WrittenDate | null = null;
@@ -100,11 +100,10 @@ function readTaken(reader: Reader, cells: readonly string[], problems: RowProble
   const { date, clock, dateText, dateColumn, written } = readWrittenMoment(reader, cells, problems);
   const nothing = { takenAt: null, takenOn: null, takenAtText: written || null, offsetMinutes: null };
   const zoneAt = reader.index.roles.zone;
-  const zoneText = zoneAt < 0 ? "" : (cells[zoneAt] ?? "").trim();
+  const zoneText = cellAt(cells, zoneAt).trim();
   const zoneName = zoneText || reader.mapping.timeZone;
   const zone = zoneName ? zoneOf(reader, zoneName) : null;
-  if (zoneText !== "" && !zone)
-    problems.push(rowProblem("time-zone-unknown", reader.table.columns[zoneAt] ?? null, zoneText));
+  if (zoneText !== "" && !zone) problems.push(rowProblem("time-zone-unknown", reader.table.columns[zoneAt]!, zoneText));
   if (!date) return nothing;
   if (date.year < earliestYear) problems.push(rowProblem("date-too-early", dateColumn, dateText));
   const local = { ...date, ...(clock ?? { hour: 0, minute: 0, second: 0 }) };
@@ -132,11 +131,11 @@ function readResults(
   const { index, mapping, style } = reader;
   const results: ElementResult[] = [];
   const long = mapping.shape === "long";
-  const unitText = index.unit < 0 ? null : (cells[index.unit] ?? "").trim();
-  const named = long ? readChemicalName((cells[index.element] ?? "").trim()) : null;
+  const unitText = index.unit < 0 ? null : cellAt(cells, index.unit).trim();
+  const named = long ? readChemicalName(cellAt(cells, index.element).trim()) : null;
   if (long && !named) {
-    const cell = cells[index.element] ?? "";
-    problems.push(rowProblem(faultOf(cell) ?? "element-unreadable", mapping.long?.element ?? null, cell));
+    const cell = cellAt(cells, index.element);
+    problems.push(rowProblem(faultOf(cell) ?? "element-unreadable", mapping.long!.element, cell));
     return results;
   }
   for (const figure of index.figures) {

@@ -25,8 +25,7 @@ const widthText = (count: number): string => `${count} ${count === 1 ? "cell" : 
 
 /** Why a row was set aside before its cells were read; null for a data row. */
 function faultOfKind(row: TableRow, table: Table): RowProblem | null {
-  if (row.kind === "summary")
-    return rowProblem("summary-row", null, row.cells.find((cell) => cell.trim() !== "") ?? "");
+  if (row.kind === "summary") return rowProblem("summary-row", null, row.cells.find((cell) => cell.trim() !== "")!);
   if (row.kind === "width")
     return rowProblem(
       "row-width",
@@ -40,21 +39,12 @@ function faultOfKind(row: TableRow, table: Table): RowProblem | null {
 
 export const asProblem = (open: Question): Problem => {
   const [example] = open.examples;
-  const column = open.columns[0];
+  const column = open.columns[0]!;
   return {
-    ...{ code: `ask-${open.id}`, where: { ...(example ? { row: example.row } : {}), ...(column ? { column } : {}) } },
+    ...{ code: `ask-${open.id}`, where: { ...(example ? { row: example.row } : {}), column } },
     ...{ found: example?.text ?? open.columns.join(", "), allowed: open.options.join(", ") },
   };
 };
-
-/** What must be settled before any row is read: columns that exist and no open blocking question. One pass over the rows. */
-export function problemsBeforeReading(table: Table, mapping: Mapping): Problem[] {
-  const faults = mappingFaults(table, mapping);
-  if (faults.length > 0) return faults;
-  return settleAndAsk(table, mapping)
-    .questions.filter((open) => open.blocking)
-    .map(asProblem);
-}
 
 /**
  * Reads all rows in chunks, so that a caller can report progress or let others work in between: iterate it, the last `value` is the
@@ -90,8 +80,8 @@ export function* readRowsInChunks(
     for (const { row, element } of grouped.repeated)
       setAside.push({
         row,
-        cells: cellsOf.get(row) ?? [],
-        problems: [rowProblem("element-twice", mapping.long?.element ?? null, element)],
+        cells: cellsOf.get(row)!,
+        problems: [rowProblem("element-twice", mapping.long!.element, element)],
       });
     setAside.sort((one, other) => one.row - other.row);
   }

@@ -33,7 +33,8 @@ export async function readSpreadsheet(bytes: Uint8Array): Promise<Outcome<Sheet[
   let characters = 0;
   for (const [at, name] of book.SheetNames.entries()) {
     const sheet = book.Sheets[name];
-    if (!sheet) continue;
+    // Listed, but its part is missing or could not be read: left out it would be lost without a word.
+    if (!sheet) return refused({ code: "spreadsheet-broken" });
     const hidden = (book.Workbook?.Sheets?.[at]?.Hidden ?? 0) !== 0;
     const from1904 = book.Workbook?.WBProps?.date1904 === true;
     const taken = sheetOf(name, hidden, sheet, { kind: opened.value.kind, from1904, formulas: 0, dates: 0 });
@@ -71,7 +72,7 @@ function sheetOf(name: string, hidden: boolean, sheet: WorkSheet, taking: Taking
   const texts: string[][] = [];
   let width = 0;
   data.forEach((cells, row) => {
-    const line = Array.from(cells ?? [], (cell) => textOf(cell, taking));
+    const line = Array.from(cells, (cell) => textOf(cell, taking));
     while (line.at(-1) === "") line.pop();
     if (line.length === 0) return;
     width = Math.max(width, line.length);

@@ -5,20 +5,20 @@ import { findHeader, fitsHeader, headerScore, isBlankRow, isUnitsRow, looksLikeD
 import { summaryWords, weakSummaryWords } from "./header-words.ts";
 import { isRecognised, readHeaderCell } from "./read-header-cell.ts";
 import { linesOf, splitRecords } from "./split-records.ts";
-import { type Delimiter, nameColumns, type RowKind, type Table, type TableRow } from "./table.ts";
+import { cellAt, type Delimiter, nameColumns, type RowKind, type Table, type TableRow } from "./table.ts";
 
 /** A quoted cell over more lines than this is a stray quotation mark that has swallowed rows. */
 const longestQuotedCell = 50;
 
 const sameCells = (one: readonly string[], other: readonly string[]): boolean => {
   const width = Math.max(one.length, other.length);
-  for (let at = 0; at < width; at++) if ((one[at] ?? "").trim() !== (other[at] ?? "").trim()) return false;
+  for (let at = 0; at < width; at++) if (cellAt(one, at).trim() !== cellAt(other, at).trim()) return false;
   return true;
 };
 
-/** The first text of a row, folded for look-up among the summary words. */
+/** The first text of a row that is not blank, folded for look-up among the summary words. */
 function firstWord(cells: readonly string[]): string {
-  const first = cells.find((cell) => cell.trim() !== "") ?? "";
+  const first = cells.find((cell) => cell.trim() !== "")!;
   if (first.length > 30 || /^\d/.test(first)) return "";
   return foldWord(first).replace(/[:.]+$/, "");
 }
@@ -42,7 +42,7 @@ function isOtherHeader(records: readonly string[][], index: number): boolean {
   const score = headerScore(cells);
   if (score < 2 || score * 2 < filled) return false;
   const below = nextFilled(records, index) ?? [];
-  return cells.some((cell, at) => isRecognised(readHeaderCell(cell)) && looksLikeData(below[at] ?? ""));
+  return cells.some((cell, at) => isRecognised(readHeaderCell(cell)) && looksLikeData(cellAt(below, at)));
 }
 
 /**
@@ -62,7 +62,7 @@ function otherDelimiter(cells: readonly string[], delimiter: Delimiter, width: n
   const line = cells.join(delimiter);
   for (const other of delimiters) {
     if (other === delimiter) continue;
-    const parts = splitRecords(line, other).records[0] ?? [];
+    const parts = splitRecords(line, other).records[0]!;
     if (parts.length === width && parts.some(looksLikeData)) return other;
   }
   return null;
@@ -97,7 +97,7 @@ function lineNumbers(records: readonly string[][]): number[] {
 
 function quoteProblem(records: readonly string[][], lines: readonly number[], unclosed: number | null): Problem | null {
   if (unclosed !== null) {
-    const row = lines[unclosed] ?? 1;
+    const row = lines[unclosed]!;
     return { code: "quote-not-closed", where: { row }, found: `line ${row}` };
   }
   for (let at = 0; at < records.length; at++) {
@@ -161,7 +161,7 @@ export function tableOfRecords(
         allowed: `line ${lines[at]}`,
       });
   const second = records[found.index + 1];
-  const units = second && isUnitsRow(second) ? header.map((_, at) => (second[at] ?? "").trim()) : null;
+  const units = second && isUnitsRow(second) ? header.map((_, at) => cellAt(second, at).trim()) : null;
   const rows: TableRow[] = [];
   for (let at = 0; at < records.length; at++) {
     const cells = records[at]!;

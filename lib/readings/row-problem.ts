@@ -49,5 +49,5 @@ const expectations: Readonly<Record<string, string>> = {
 export const rowProblemCodes: readonly string[] = Object.keys(expectations);
 
 export const rowProblem = (code: string, column: string | null, found: string, expected?: string): RowProblem => ({
-  ...{ code, column, found: shown(found), expected: expected ?? expectations[code] ?? "" },
+  ...{ code, column, found: shown(found), expected: expected ?? expectations[code]! },
 });

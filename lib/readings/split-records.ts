@@ -18,10 +18,10 @@ export function splitRecords(text: string, delimiter: Delimiter): SplitRecords {
   const parsed = Papa.parse<string[]>(body, { delimiter, newline: "\n", skipEmptyLines: false });
   const malformed = new Set<number>();
   let unclosed: number | null = null;
-  for (const error of parsed.errors) {
-    if (error.type !== "Quotes" || error.row === undefined) continue;
-    if (error.code === "MissingQuotes") unclosed = error.row;
-    else malformed.add(error.row);
+  // With the separator given and no header asked for, quotation marks are all that the parser finds fault with.
+  for (const { code, row } of parsed.errors) {
+    if (code === "MissingQuotes") unclosed = row!;
+    else malformed.add(row!);
   }
   return { records: parsed.data, malformed, unclosed };
 }

@@ -35,6 +35,10 @@ export type Table = {
   rows: TableRow[];
 };
 
+/** The text of a row in one column; nothing where there is no such column (-1), or where the row ends before it. */
+export const cellAt = (cells: readonly string[], at: number): string =>
+  at >= 0 && at < cells.length ? cells[at]! : "";
+
 /** Names columns so that each can be told apart. ["Pb", "±", "Cd", "±", ""] → ["Pb", "±", "Cd", "± (2)", "column 5"]. */
 export function nameColumns(header: readonly string[]): string[] {
   const taken = new Set<string>();

@@ -117,3 +117,29 @@ describe("a sheet written by hand", () => {
     expect(elementsIn("Pb, Cd;Pb lead xx")).toEqual({ elements: ["Pb", "Cd"], unknown: ["xx"] });
   });
 });
+
+describe("sheets of other shapes", () => {
+  it("with a number that tells the shots apart, without errors or limits", () => {
+    const keys = (show: Parameters<typeof handColumns>[1]) => handColumns(["Pb"], show).map((column) => column.key);
+    expect(keys({ error: false, limit: false, number: true })).toEqual([
+      "sample",
+      "spot",
+      "number",
+      "seconds",
+      "Pb value",
+    ]);
+    expect(keys({ error: true, limit: false })).toEqual(["sample", "spot", "seconds", "Pb value", "Pb error"]);
+  });
+  it("without a day, a zone or a k", () => {
+    const [reading] = readings([{ sample: "mug", "Pb value": "412" }], { date: null, timeZone: null, k: null });
+    expect(reading).toMatchObject({ sample: "mug", takenAt: null, takenOn: null, results: [{ element: "Pb" }] });
+  });
+  it("a line in which nothing was measured is named by its line alone", () => {
+    const entry = read([mug, { sample: "bib" }]);
+    expect(entry.ok ? [] : entry.problems.map((p) => [p.code, p.where])).toEqual([["nothing-measured", { row: 2 }]]);
+  });
+  it("a line that reads as the header of another table is named by its line", () => {
+    const entry = read([mug, { sample: "Sample", spot: "Spot", "Pb value": "Cd (ppm)" }, mug], { date: null });
+    expect(entry.ok ? [] : entry.problems.map((p) => [p.code, p.where])).toEqual([["two-tables", { row: 2 }]]);
+  });
+});
