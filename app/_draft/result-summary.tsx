@@ -18,17 +18,19 @@ export function ResultSummary({ placed }: { placed: PlacedResult[] }) {
         {
           key: "what",
           head: "Part and element",
+          roomy: true,
           cell: (p) => (
             <a href={`#part-${p.part.id}`}>
               {p.part.name}: {elementTitle(p.result.element)}
             </a>
           ),
         },
-        { key: "value", head: "Value", cell: (p) => resultText(p.result) },
-        { key: "verdict", head: "Verdict", cell: (p) => <LeadingVerdict placed={p} /> },
+        { key: "value", head: "Value", roomy: true, cell: (p) => resultText(p.result) },
+        { key: "verdict", head: "Verdict", roomy: true, cell: (p) => <LeadingVerdict placed={p} /> },
         {
           key: "flags",
           head: "Bear in mind",
+          roomy: true,
           cell: (p) => p.result.flags.map((flag) => wordsForFlag(flag).label).join("; ") || "–",
         },
       ]}

@@ -14,13 +14,13 @@ export async function BenchTabs({ current }: { current: string }) {
       tabs={[
         { href: paths.bench(), text: "Items" },
         { href: paths.benchImport(), text: "Load a file" },
-        { href: paths.benchHand(), text: "Write down by hand" },
+        { href: paths.benchHand(), text: "By hand" },
         { href: paths.benchTable(), text: "At the table" },
-        { href: paths.benchReadings(), text: "Unassigned readings", count: unassigned },
+        { href: paths.benchReadings(), text: "Unassigned", count: unassigned },
         { href: paths.benchSessions(), text: "Sessions" },
         { href: paths.benchCheckStandards(), text: "Check standards" },
         { href: paths.benchInstruments(), text: "Instruments" },
-        { href: paths.benchRequests(), text: requestQueue.title },
+        { href: paths.benchRequests(), text: requestQueue.tab },
       ]}
     />
   );

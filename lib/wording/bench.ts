@@ -36,7 +36,7 @@ export const nextStepWords: Record<NextStep, (parts: number) => { title: string;
   }),
   "assign-readings": (parts) => ({
     title: "Put readings on its parts",
-    text: `${counted(parts, "part has", "parts have")} no reading yet. Readings wait under “Unassigned readings”. A page cannot be published while a part has no result.`,
+    text: `${counted(parts, "part has", "parts have")} no reading yet. Readings wait under “Unassigned”. A page cannot be published while a part has no result.`,
   }),
   "submit-or-publish": () => ({
     title: "Ask for a review",

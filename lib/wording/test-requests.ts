@@ -33,6 +33,7 @@ export const requestPage = {
 
 export const requestQueue = {
   title: "Asked for by readers",
+  tab: "Asked for",
   lead: "What readers would like tested, most asked for first. Tie a request to its item as soon as you have the object.",
   none: "Nobody is waiting",
   noneText: "Readers ask on the page that says “not tested here yet”. What they ask for comes here.",
