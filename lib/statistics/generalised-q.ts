@@ -1,5 +1,5 @@
 /** Q(τ²) = Σ wᵢ(xᵢ − μ)² with wᵢ = 1/(vᵢ + τ²) and μ the weighted mean, and what comes with it. */
-export type GeneralisedQ = { mean: number; sumW: number; q: number; slope: number; sumW2: number };
+export type GeneralisedQ = { mean: number; sumW: number; q: number; slope: number };
 
 /**
  * Q and its slope −dQ/dτ² = Σ wᵢ²(xᵢ − μ)²: the mean is at its optimum, so its own change drops out.
@@ -17,16 +17,14 @@ export const generalisedQ = (x: ArrayLike<number>, v: ArrayLike<number>, tau2: n
   const mean = sumWx / sumW;
   let q = 0;
   let slope = 0;
-  let sumW2 = 0;
   for (let i = 0; i < x.length; i++) {
     const w = 1 / (v[i]! + tau2);
     const residual = x[i]! - mean;
     const wr = w * residual;
     q += wr * residual;
     slope += wr * wr;
-    sumW2 += w * w;
   }
-  return { mean, sumW, q, slope, sumW2 };
+  return { mean, sumW, q, slope };
 };
 
 /**
@@ -54,4 +52,25 @@ export const tau2AtQ = (
     ({ q, slope } = generalisedQ(x, v, tau2));
   }
   return tau2;
+};
+
+/**
+ * C = Σw − Σw²/Σw = Σ wᵢ(W − wᵢ)/W with wᵢ = 1/(vᵢ + τ²), W = Σw: what DerSimonian and Laird divide by, and what the slope of the restricted
+ * likelihood takes away. The first form cancels where one reading carries nearly all the weight, so W − wᵢ is summed over the others.
+ *
+ * @example sharedWeight([1, 0.5], 0) // 1.333333
+ */
+export const sharedWeight = (v: ArrayLike<number>, tau2: number): number => {
+  const n = v.length;
+  const after = new Float64Array(n + 1);
+  for (let i = n - 1; i >= 0; i--) after[i] = after[i + 1]! + 1 / (v[i]! + tau2);
+  const sumW = after[0]!;
+  let before = 0;
+  let c = 0;
+  for (let i = 0; i < n; i++) {
+    const w = 1 / (v[i]! + tau2);
+    c += (w / sumW) * (before + after[i + 1]!);
+    before += w;
+  }
+  return c;
 };

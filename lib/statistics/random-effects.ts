@@ -1,7 +1,7 @@
 import { DomainError } from "../quantity/domain-error.ts";
 import { requireLevel, requireReadings, scaleOf } from "./checks.ts";
 import { chiSquareQuantile, normalQuantile, tUpperQuantile } from "./distributions.ts";
-import { generalisedQ, tau2AtQ } from "./generalised-q.ts";
+import { generalisedQ, sharedWeight, tau2AtQ } from "./generalised-q.ts";
 import { tau2Reml } from "./tau2-reml.ts";
 
 export type RandomEffects = {
@@ -23,24 +23,6 @@ export type RandomEffectsOptions = {
   tau2: "PM" | "DL" | "REML";
   interval?: "HK" | "HK-adhoc" | "normal";
   level?: number;
-};
-
-/**
- * DerSimonian and Laird's moment estimator, (Q − df)/C with C = Σ wᵢ(W − wᵢ)/W. The textbook C = Σw − Σw²/Σw cancels where one
- * reading carries nearly all the weight, so W − wᵢ is summed over the others.
- */
-const tau2DerSimonianLaird = (v: ArrayLike<number>, q: number, sumW: number): number => {
-  const n = v.length;
-  const after = new Float64Array(n + 1);
-  for (let i = n - 1; i >= 0; i--) after[i] = after[i + 1]! + 1 / v[i]!;
-  let before = 0;
-  let c = 0;
-  for (let i = 0; i < n; i++) {
-    const w = 1 / v[i]!;
-    c += (w / sumW) * (before + after[i + 1]!);
-    before += w;
-  }
-  return Math.max(0, (q - (n - 1)) / c);
 };
 
 /**
@@ -81,7 +63,7 @@ const fitted = (x: readonly number[], u: readonly number[], options: RandomEffec
   const fixed = generalisedQ(y, v, 0);
   let tau2: number;
   if (estimator === "PM") tau2 = tau2AtQ(y, v, df, fixed);
-  else if (estimator === "DL") tau2 = tau2DerSimonianLaird(v, fixed.q, fixed.sumW);
+  else if (estimator === "DL") tau2 = Math.max(0, (fixed.q - df) / sharedWeight(v, 0));
   else if (estimator === "REML") tau2 = tau2Reml(y, v);
   else throw new DomainError("bad-estimator", 'tau2 must be "PM", "DL" or "REML"', estimator);
   const fit = tau2 === 0 ? fixed : generalisedQ(y, v, tau2);

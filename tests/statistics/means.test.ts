@@ -89,6 +89,14 @@ describe("randomEffects", () => {
     // −28.07 at 3.2e11 against −70.74 at zero and a lower hump beside it (mpmath).
     expect(randomEffects([1, 1.000001, 1e6], [1e-7, 1e-7, 1e5], { tau2: "REML" }).tau2).toBeGreaterThan(1e11);
   });
+  it("restricted likelihood of two readings is ((x₁ − x₂)² − u₁² − u₂²)/2 held at zero, however unlike their u", () => {
+    // Harville, JASA 72 (1977) 320: REML depends on the contrast x₁ − x₂ alone, of variance u₁² + u₂² + 2τ² (from memory).
+    const tau2 = (x: number[], u: number[]) => randomEffects(x, u, { tau2: "REML" }).tau2;
+    expect(tau2([100, 100.5], [116923.0027103479, 2.2287570985392074e-6])).toBe(0);
+    expect(tau2([100, 100.5], [1e-9, 0.5000001])).toBe(0);
+    expect(tau2([0, 5], [3, 1e-6])).toBeCloseTo(8, 9);
+    expect(tau2([0, 1e6], [1, 1e-12]) / ((1e12 - 1) / 2)).toBeCloseTo(1, 14);
+  });
 });
 
 describe("medianMad", () => {
