@@ -13,8 +13,11 @@ const common = [
   "style-src 'self' 'unsafe-inline'",
 ];
 
-/** For public pages, which are the same for everybody and can be kept: our own scripts, and the ones within our page. */
-export const fixedPolicy = [...common, "script-src 'self' 'unsafe-inline'"].join("; ");
+/**
+ * For public pages, which are the same for everybody and can be kept: our own scripts, and the ones within our page. WebAssembly
+ * of ours may run: it reads bar codes where the browser cannot. It opens no way to run text as a script.
+ */
+export const fixedPolicy = [...common, "script-src 'self' 'unsafe-inline' 'wasm-unsafe-eval'"].join("; ");
 
 /** For signed-in pages: only scripts that carry this page's number, and what those load. */
 export const policyWithNonce = (nonce: string, development: boolean): string =>

@@ -1,6 +1,7 @@
 import { Actions, Button } from "@/app/_components/button.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
+import { ScanButton } from "@/app/_components/scan-button.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { ageGroups, itemCategories, materials } from "@/lib/quantity/item-words.ts";
 import type { facetCounts } from "@/lib/store/search.ts";
@@ -48,6 +49,7 @@ export function ItemFilters({ search, counts }: { search: ItemSearch; counts: Co
         <Button kind="primary" type="submit">
           Search
         </Button>
+        <ScanButton field="items-q" />
       </Actions>
       <div className={styles.more}>
         <Disclosure summary={searchPage.more} open={more}>

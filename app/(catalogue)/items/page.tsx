@@ -5,6 +5,7 @@ import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { Pager } from "@/app/_components/pager.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
+import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { readQuestion } from "@/lib/search/read-question.ts";
 import type { PublishedItem } from "@/lib/store/published.ts";
@@ -19,7 +20,9 @@ type Props = { searchParams: Promise<Record<string, string | string[] | undefine
 
 export async function generateMetadata({ searchParams }: Props): Promise<Metadata> {
   const { q, cursor } = readItemSearch(await searchParams);
-  return { title: searchPage.title(q), ...(q || cursor ? { robots: { index: false } } : {}) };
+  // A search may be shared and read by anybody; for search engines the list without a question stands for all of them.
+  const canonical = q || cursor ? `${environment().baseUrl}${paths.items()}` : undefined;
+  return { title: searchPage.title(q), ...(canonical ? { alternates: { canonical } } : {}) };
 }
 
 /** Search results, or all items without a question. The address holds everything asked. */
