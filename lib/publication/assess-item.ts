@@ -93,7 +93,7 @@ function withTests(specimen: AssessSpecimen, input: AssessInput): { otherTests?:
       test.element,
       result.value,
       {
-        testDay: [testDay, input.today].sort()[0] ?? input.today,
+        testDay: [testDay, input.today].sort()[0]!,
         today: input.today,
       },
     );
@@ -124,7 +124,7 @@ function resultsOf(
     result: reconcile(one, hash),
     readings: [...resultOf].map(([id, result]): WorkingReading => {
       const { componentId: _, instrument: __, results: ___, sessionId, serial: ____, ...reading } = byId.get(id)!;
-      const { setAside = null, factor } = shots.get(id) ?? {};
+      const { setAside = null, factor } = shots.get(id)!;
       const session = sessionId ? { session: sessionId } : {};
       return { ...reading, setAside, ...session, ...(factor === undefined ? {} : { factor }), result };
     }),
@@ -135,15 +135,15 @@ function resultsOf(
     input,
     reconciled.map((r) => r.result),
   );
-  return reconciled.map(({ mode, input: one, result, readings: rows }, i) => ({
+  return reconciled.map(({ mode, input: one, result, readings: rows, fitness, instruments }, i) => ({
     mode,
     reconciled: result,
     input: one,
-    decisions: decided[i] ?? [],
+    decisions: decided[i]!,
     readings: rows,
     depth: depthOf(part, result),
-    ...(reconciled[i]?.fitness ? { fitness: reconciled[i].fitness } : {}),
-    instruments: reconciled[i]?.instruments ?? {},
+    ...(fitness ? { fitness } : {}),
+    instruments,
   }));
 }
 

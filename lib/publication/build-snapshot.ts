@@ -161,7 +161,7 @@ function partProblems(item: WorkingItem, part: WorkingPart): Problem[] {
         found: `${r.result.element}, ${r.result.quantity}`,
         allowed: `${reconciled.element}, ${reconciled.quantity}`,
       })),
-      ...unlisted.map((r) => ({ code: "file-not-listed", where: { field }, found: r.file ?? "" })),
+      ...unlisted.map((r) => ({ code: "file-not-listed", where: { field }, found: r.file! })),
     ];
   });
 }

@@ -46,7 +46,7 @@ export function readTestFigure(text: string, limitText: string): Outcome<TestFig
     return stated === null
       ? refused({ code: "test-limit-missing", where, found: text.trim() })
       : done({ value: null, reportingLimit: stated });
-  const read = parseTypedNumber(below ? (below[1] ?? "") : text);
+  const read = parseTypedNumber(below ? below[1]! : text);
   if (!read.ok || !(read.value.value > 0)) return refused({ code: "test-value-unreadable", where, found: text.trim() });
   const number = read.value.value;
   if (!below) return done({ value: number, reportingLimit: stated });
@@ -111,7 +111,9 @@ export function testResult(test: OtherTest): Outcome<TestResult> {
   if (number === null)
     return refused({ code: "test-value-unreadable", where: { field: "valueText" }, found: test.valueText });
   const { unit } = quantityKinds[measure.quantity];
-  const scale = measure.perWipe ? perArea(measure, test.sampleAreaCm2) : inCanonical(measure, unit);
+  const scale = measure.perWipe
+    ? perArea(measure, test.sampleAreaCm2)
+    : done(convert(1, parseUnit(measure.unit)!, unit));
   if (!scale.ok) return scale;
   const scaled = number * scale.value;
   return done({
@@ -128,15 +130,9 @@ export const unitsOf = (kind: OtherTest["kind"]): string[] =>
     (measure.kinds as readonly string[]).includes(kind) ? [unit] : [],
   );
 
-function inCanonical(measure: TestMeasure, canonical: string): Outcome<number> {
-  const [from, to] = [parseUnit(measure.unit), parseUnit(canonical)];
-  return from && to ? done(convert(1, from, to)) : refused({ code: "test-unit", found: measure.unit });
-}
-
 function perArea(measure: TestMeasure, areaCm2: number | null): Outcome<number> {
   const areaFt2 = areaCm2 === null ? 0 : convert(areaCm2, "cm²", "ft²");
-  const unit = parseUnit(measure.unit);
-  const one = wipeLoading({ found: unit ? convert(1, unit, "µg") : 0, areaFt2 });
+  const one = wipeLoading({ found: convert(1, parseUnit(measure.unit)!, "µg"), areaFt2 });
   return one.ok
     ? done(one.value.loading)
     : refused(...one.problems.map((p) => ({ ...p, where: { field: "sampleAreaCm2" } })));
@@ -154,5 +150,5 @@ export function decisionsOfTest(
     state: value === null ? ("not-detected" as const) : ("quantified" as const),
     ...{ nuEff: null, interval: null, asymmetric: false, upperBound: null, flags: [] },
   };
-  return decisionsByResult(subject, [held], days)[0]?.filter((d) => d.applies !== "other-quantity") ?? [];
+  return decisionsByResult(subject, [held], days)[0]!.filter((d) => d.applies !== "other-quantity");
 }

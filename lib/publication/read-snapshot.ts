@@ -12,7 +12,7 @@ const readers: Record<number, (value: unknown) => Outcome<Snapshot>> = {
     return refused(
       ...parsed.error.issues.map((issue) => ({
         code: "snapshot-shape",
-        where: { field: issue.path.map(String).join(".") || "the whole text" },
+        where: { field: issue.path.map(String).join(".") },
         found: issue.message,
       })),
     );

@@ -89,7 +89,7 @@ function listChanges(
   const old = keyed(before, identity.id);
   const now = keyed(after, identity.id);
   const parent = place.slice(0, -1);
-  const field = place.at(-1)?.field ?? "";
+  const field = place.at(-1)!.field;
   const at = (member: Plain) => [...parent, { field, label: String(identity.label(member)) }];
   return [
     ...[...now].flatMap(([key, member]): FieldChange[] => {

@@ -111,7 +111,7 @@ function chainFaults(entry: LogEntry, index: number, around: Around): LogFault[]
     else {
       const field = changedField(entry, index, around) ?? "hash";
       const found = field === "hash" ? entry.hash : String(entry[field]);
-      const expected = field === "hash" ? computed : String(wouldBe(index, around)[field] ?? "another");
+      const expected = field === "hash" ? computed : String(wouldBe(index, around)[field]);
       faults.push({ ...at, code: "entry-fields-changed", field, found, expected });
     }
   }
@@ -165,14 +165,14 @@ function snapshotFaults(
   const text = textOf(stored);
   const read = readSnapshot(text);
   if (!read.ok) {
-    const [problem] = read.problems;
+    const problem = read.problems[0]!;
     return [
       {
         ...at,
         code: "snapshot-unreadable",
-        ...(problem?.where?.field ? { field: problem.where.field } : {}),
-        found: problem?.found ?? problem?.code ?? "",
-        expected: problem?.allowed ?? "a snapshot",
+        ...(problem.where?.field ? { field: problem.where.field } : {}),
+        found: problem.found!,
+        expected: problem.allowed ?? "a snapshot",
       },
     ];
   }
@@ -191,15 +191,15 @@ function snapshotFaults(
 }
 
 function malformed(seq: number, raw: unknown): LogFault {
-  const problem = strictEntry.safeParse(raw).error?.issues[0];
-  const member = problem?.code === "unrecognized_keys" ? problem.keys[0] : problem?.path.map(String).join(".");
+  const problem = strictEntry.safeParse(raw).error!.issues[0]!;
+  const member = problem.code === "unrecognized_keys" ? problem.keys[0] : problem.path.map(String).join(".");
   return {
     code: "entry-malformed",
     seq,
     slug: null,
     revision: null,
     ...(member ? { field: member } : {}),
-    found: problem?.message ?? typeof raw,
+    found: problem.message,
     expected: "the eight members of a log entry",
   };
 }
@@ -239,9 +239,9 @@ function signedFaults(
     const seq = typeof claimed === "number" ? claimed : null;
     const at = { seq, slug: null, revision: null };
     if (!parsed.success) {
-      const [issue] = parsed.error.issues;
-      const field = issue?.code === "unrecognized_keys" ? issue.keys[0] : issue?.path.map(String).join(".");
-      const found = issue?.message ?? typeof raw;
+      const issue = parsed.error.issues[0]!;
+      const field = issue.code === "unrecognized_keys" ? issue.keys[0] : issue.path.map(String).join(".");
+      const found = issue.message;
       return [{ ...at, code: "head-malformed", ...(field ? { field } : {}), found, expected: "a signed head" }];
     }
     const { publicKey, signature } = parsed.data;

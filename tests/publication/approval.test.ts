@@ -15,6 +15,21 @@ const given = (reviewerName: string, at: Partial<ReviewGiven> = {}): ReviewGiven
   ...at,
 });
 
+it("ties of several reviewers stand by their names, whoever came first", () => {
+  const ties = (...names: string[]) =>
+    approvalOf(
+      names.map((name) => given(name, { interests: `${name} knows the potter.` })),
+      digest,
+    ).interests?.map((one) => one.name);
+  expect(ties("Tam", "Ana", "Max")).toEqual(["Ana", "Max", "Tam"]);
+  expect(ties("Ana", "Max", "Tam")).toEqual(["Ana", "Max", "Tam"]);
+});
+it("nobody else to ask: the approval that there is counts as enough, though two were wanted", () => {
+  expect(approvalGate([given("Ana")], digest, { needed: 2, alone: true })).toEqual({
+    ...{ state: "enough", given: 1, needed: 2, by: ["Ana"] },
+  });
+});
+
 describe("approvalDigest", () => {
   const before = approvalDigest(sampleSnapshot(), sha256);
   const moved = (change: (draft: Snapshot) => void): boolean => {

@@ -21,6 +21,13 @@ it("a limit that applies leads over one for reference, however pressing", () => 
   };
   expect(leadingDecision({ ...result!, decisions: [reference, own!] })?.limitId).toBe(own!.limitId);
 });
+it("an element that is none of the gravest comes after them", () => {
+  const [result] = samplePart("above").results;
+  const [specimen] = sampleSnapshot().specimens;
+  const part = { ...samplePart("above"), results: [{ ...result!, element: "Ni" }, result!] };
+  const ordered = resultsByWeight({ ...sampleSnapshot(), specimens: [{ ...specimen!, parts: [part] }] });
+  expect(ordered.map((p) => p.result.element)).toEqual(["Pb", "Ni"]);
+});
 it("of equal verdicts the lower limit leads", () => {
   const [result] = samplePart("above").results;
   const [own] = result!.decisions;

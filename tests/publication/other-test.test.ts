@@ -48,6 +48,12 @@ it.each([
   expect(read.ok && read.value.value).toBeCloseTo(expected, 10);
 });
 
+it("a test that holds neither a value nor a limit is refused", () => {
+  expect(testResult({ ...test, value: null, reportingLimit: null, valueText: "lost" })).toMatchObject({
+    problems: [{ code: "test-value-unreadable", found: "lost" }],
+  });
+});
+
 it.each([
   ["12,5", "", { value: 12.5, reportingLimit: null }],
   ["< 0.5", "", { value: null, reportingLimit: 0.5 }],
@@ -58,6 +64,9 @@ it.each([
   ["< 0.5", "0.2", "test-two-limits"],
   ["0", "", "test-value-unreadable"],
   ["some", "", "test-value-unreadable"],
+  ["12", "0", "test-limit-unreadable"],
+  ["ND", "-1", "test-limit-unreadable"],
+  ["<", "", "test-value-unreadable"],
   ["-3", "", "test-value-unreadable"],
   ["5", "x", "test-limit-unreadable"],
 ])("reads %j with the limit %j", (text, limit, expected) => {

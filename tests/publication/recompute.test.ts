@@ -71,6 +71,8 @@ describe("a stranger with the snapshot alone", () => {
     expect(made[0]?.published.counts.setAside).toBe(1);
   });
 
+  const limitOf = (part: Snapshot["specimens"][number]["parts"][number]) =>
+    part.results.flatMap((r) => r.decisions).find((d) => d.value !== null && d.applies !== "other-quantity")!;
   const sample = () => {
     const { inputs, part } = measuredParts.find((one) => one.inputs.some((input) => input.shots.length > 4))!;
     return published(inputs, part).snapshot;
@@ -109,6 +111,37 @@ describe("a stranger with the snapshot alone", () => {
     expect(readingsAgree(before.split("\r\n").slice(0, -2).join("\r\n"), snapshot).differing.at(-1)?.column).toBe(
       "row",
     );
+  });
+  it("says why where the method refuses the inputs", () => {
+    const snapshot = structuredClone(sample());
+    const [result] = snapshot.specimens[0]!.parts[0]!.results;
+    for (const one of result!.inputs!.contributions) Object.assign(one, { relative: undefined, absolute: undefined });
+    const [made] = recomputeSnapshot(snapshot);
+    expect(made).toMatchObject({ recomputed: null, figures: 1 });
+    expect(made!.differences).toEqual([{ where: "", published: result!.state, recomputed: "contribution" }]);
+  });
+  it("sees a whole that the figures do not bear", () => {
+    const snapshot = structuredClone(sample());
+    const result = snapshot.specimens[0]!.parts[0]!.results.find((r) => r.crossCheck === null)!;
+    Object.assign(result, { crossCheck: { against: "none", differs: false } });
+    const found = recomputeSnapshot(snapshot).flatMap((one) => one.differences.map((d) => [d.where, d.recomputed]));
+    expect(found).toEqual([
+      ["crossCheck.against", undefined],
+      ["crossCheck.differs", undefined],
+    ]);
+  });
+  it("judges a limit of a sum anew from every result of the part", () => {
+    const snapshot = structuredClone(sample());
+    const part = snapshot.specimens[0]!.parts[0]!;
+    const result = part.results.find((r) => r.value !== null)!;
+    const held = (low: number) => {
+      const limitId = "sum";
+      const decision = { ...limitOf(part), limitId, element: `${result.element}+Hg`, value: low };
+      result.decisions = [{ ...decision, verdict: "above", probabilityAbove: 1 }];
+      return recomputeSnapshot(snapshot).flatMap((one) => one.differences.map((d) => d.where));
+    };
+    expect(held(result.value! / 1000)).toEqual([]);
+    expect(held(result.value! * 1000)).toContain("sum.verdict");
   });
   it("without the inputs, as the first snapshots were published, makes the figures from the budget's sizes", () => {
     const snapshot = structuredClone(sample());
@@ -151,6 +184,11 @@ describe("one revision against the log", () => {
     expect((await check({ log: { entries: other, head } })).faults[0]).toMatchObject({ seq: 2 });
     expect((await check({ log: { entries: entries.slice(0, 4), head } })).faults).toMatchObject([
       { code: "head-differs" },
+    ]);
+    const moved = entries.with(1, { ...entries[1]!, seq: 9 });
+    expect((await check({ log: { entries: moved, head } })).faults.map((f) => [f.code, f.seq, f.field])).toEqual([
+      ["entry-out-of-order", 2, "seq"],
+      ["entry-fields-changed", 2, "hash"],
     ]);
     expect((await check({ revision: 9 })).entry).toBeNull();
     expect((await check({ log: { entries: [null], head: null } })).faults).toMatchObject([{ code: "entry-malformed" }]);

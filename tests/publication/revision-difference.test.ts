@@ -47,6 +47,49 @@ describe("the difference of two revisions", () => {
       },
     ]);
   });
+  it("names a reading by its row or its id where it carries no number", () => {
+    const labels = (bare: { number: null; row: number | null }) => {
+      const before = structuredClone(sampleSnapshot());
+      Object.assign(before.specimens[0]!.parts[0]!.results[0]!.readings[0]!, bare);
+      const after = structuredClone(before);
+      after.specimens[0]!.parts[0]!.results[0]!.readings[0]!.mode = "another";
+      return revisionDifference(before, after).map((change) => change.place.at(-2)!.label);
+    };
+    const [{ row, id }] = sampleSnapshot().specimens[0]!.parts[0]!.results[0]!.readings as [
+      { row: number; id: string },
+    ];
+    expect(labels({ number: null, row })).toEqual([String(row)]);
+    expect(labels({ number: null, row: null })).toEqual([id]);
+  });
+  it("a word that one of them does not have yet, and a whole that is there no more", () => {
+    const [place] = [[{ field: "interests" }]];
+    expect(changed((s) => Object.assign(s, { interests: "My sister works there." }))).toEqual([
+      { kind: "changed", place, before: null, after: "My sister works there." },
+    ]);
+    const before = structuredClone(sampleSnapshot());
+    before.specimens[0]!.parts[0]!.results[0]!.readings[0]!.setAside = { reason: "A chip." };
+    expect(revisionDifference(before, sampleSnapshot()).map((change) => [change.kind, change.place.at(-1)])).toEqual([
+      ["removed", { field: "setAside" }],
+    ]);
+  });
+  it("stretches of doubt by the check before them, or the beginning", () => {
+    const session = (inDoubt: { after: string | null; before: string | null }[]) =>
+      ({
+        ...sampleSnapshot(),
+        sessions: [{ id: "s", label: "morning", fitness: [{ element: "Pb", mode: null, inDoubt }] }],
+      }) as never;
+    const added = revisionDifference(
+      session([]),
+      session([
+        { after: null, before: "2026-05-02T10:00:00Z" },
+        { after: "2026-05-02T11:00:00Z", before: null },
+      ]),
+    );
+    expect(added.map((change) => [change.kind, change.place.at(-1)!.label])).toEqual([
+      ["added", "the beginning"],
+      ["added", "2026-05-02T11:00:00Z"],
+    ]);
+  });
   it("tells an added and a removed part, and lists none of their figures", () => {
     expect(
       changed((s) => {

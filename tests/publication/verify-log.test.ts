@@ -135,6 +135,43 @@ describe("verifying", () => {
     const only = [{ ...fields, hash: hashLogEntry(fields, sha256) }];
     expect(verify(only, [spaced])).toMatchObject([{ code: "snapshot-not-canonical", seq: 1 }]);
   });
+  it("names a changed member of the first entry, and of one behind an entry that cannot be read", () => {
+    const { entries, texts } = chain();
+    const first = verify(entries.with(0, { ...entries[0]!, kind: "update" }), texts);
+    expect(first[0]).toMatchObject({ code: "entry-fields-changed", seq: 1, field: "kind", expected: "first" });
+    const behind = [entries[0], "torn out", { ...entries[2]!, slug: "other" }, ...entries.slice(3)];
+    expect(verify(behind, texts).map((f) => [f.code, f.seq, f.field])).toEqual([
+      ["entry-malformed", 2, undefined],
+      ["entry-fields-changed", 3, "slug"],
+      ["snapshot-tells-otherwise", 3, "slug"],
+    ]);
+  });
+  it("names an entry of which more than one member was changed by its hash", () => {
+    const { entries, texts } = chain();
+    const faults = verify(entries.with(3, { ...entries[3]!, slug: "other", revision: 9 }), texts);
+    expect(faults[0]).toMatchObject({ code: "entry-fields-changed", seq: 4, field: "hash", found: entries[3]!.hash });
+  });
+  it("finds a sealed text that is no snapshot, and says what it is instead", () => {
+    const sealed = (text: string) => {
+      const { entries } = chain();
+      const fields = { ...entries[0]!, snapshotSha256: sha256(text) };
+      return verify([{ ...fields, hash: hashLogEntry(fields, sha256) }], [text]);
+    };
+    expect(sealed("no JSON")).toMatchObject([
+      { code: "snapshot-unreadable", seq: 1, found: "no JSON", expected: "a snapshot" },
+    ]);
+    expect(sealed('{"format":7}')).toMatchObject([{ code: "snapshot-unreadable", found: "7", expected: "1" }]);
+    const [shape] = sealed(JSON.stringify({ ...sampleSnapshot(), slug: 5 }));
+    expect(shape).toMatchObject({ code: "snapshot-unreadable", field: "slug", expected: "a snapshot" });
+  });
+  it("a changed entry whose text cannot be read either is named by its hash", () => {
+    const { entries, texts } = chain();
+    const torn = verify(entries.with(1, { ...entries[1]!, kind: "update" }), texts.with(1, "torn"));
+    expect(torn.map((f) => [f.code, f.seq, f.field])).toEqual([
+      ["entry-fields-changed", 2, "hash"],
+      ["snapshot-changed", 2, undefined],
+    ]);
+  });
   it("finds an entry with a member too many or of the wrong kind", () => {
     const { entries, texts } = chain();
     const bad = [{ ...entries[0]!, note: "x" }, { ...entries[1]!, revision: "1" }, ...entries.slice(2)];
