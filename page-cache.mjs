@@ -1,9 +1,10 @@
 // Where Next keeps rendered item pages: in memory, each with the state of the registry it was made from. A page is handed
 // out again only while that state stands, whichever process changed it, so a correction is never answered with an older
-// page. Plain JavaScript, since Next loads it by itself; the state is asked for through a read-only connection of its own.
+// page. Plain JavaScript, since Next loads it by itself; the state is asked for through a connection of its own, in one question.
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import Database from "better-sqlite3";
+import pg from "pg";
 
 /** What works on a kept page without the framework. */
 const suggestions = readFileSync(new URL("./app/_components/search-suggestions.js", import.meta.url), "utf8")
@@ -35,27 +36,47 @@ let question;
 /** The state as it was when a page was asked for and had to be made: what is published while it is made makes it old. */
 const asked = new Map();
 
+const members = [
+  `(SELECT max(seq) FROM "Publication")`,
+  `(SELECT count(*) FROM "MakerAnswer")`,
+  `(SELECT max("createdAt") FROM "MakerAnswer")`,
+  `(SELECT JSON_OF(name, invented, licence, contact, "rightOfReply") FROM "Registry" WHERE id = 1)`,
+].join(", ");
+const asSql = (jsonOf) => `SELECT ${jsonOf}(${members.replace("JSON_OF", jsonOf)}) AS state`;
+
 /**
  * What every item page depends on: the newest publication, makers' answers, the registry's own words, the day. Null where the
  * database does not answer, as while the product is being built: then nothing is kept and nothing handed out.
  */
-function state() {
+async function state() {
   try {
     question ??= open();
-    return `${question.get().state} ${new Date().toISOString().slice(0, 10)}`;
+    const answer = await question();
+    return answer === null ? null : `${answer} ${new Date().toISOString().slice(0, 10)}`;
   } catch {
     question = undefined;
     return null;
   }
 }
 
+/** A connection of its own to where pages are read from: of a replica its own state, so that no page is kept as newer than it is. */
 function open() {
-  const url = process.env.DATABASE_URL ?? `file:${join(resolve(process.env.DATA_DIR ?? "./data"), "registry.db")}`;
-  const db = new Database(resolve(url.replace(/^file:/, "")), { readonly: true, timeout: 10_000 });
-  return db.prepare(`SELECT json_array(
-    (SELECT max(seq) FROM "Publication"),
-    (SELECT count(*) FROM "MakerAnswer"), (SELECT max("createdAt") FROM "MakerAnswer"),
-    (SELECT json_array(name, invented, licence, contact, "rightOfReply") FROM "Registry")) AS state`);
+  const url = process.env.DATABASE_READ_URL || process.env.DATABASE_URL;
+  if (url !== undefined && /^postgres(ql)?:/.test(url)) {
+    const pool = new pg.Pool({ connectionString: url, max: 2, connectionTimeoutMillis: 10_000, allowExitOnIdle: true });
+    // The pool mends itself: a connection that breaks is replaced at the next question.
+    pool.on("error", () => {});
+    const sql = asSql("jsonb_build_array");
+    return () =>
+      pool.query(sql).then(
+        ({ rows }) => JSON.stringify(rows[0].state),
+        () => null,
+      );
+  }
+  const file = url?.replace(/^file:/, "") ?? join(resolve(process.env.DATA_DIR ?? "./data"), "registry.db");
+  const db = new Database(resolve(file), { readonly: true, timeout: 10_000 });
+  const asked = db.prepare(asSql("json_array"));
+  return async () => asked.get().state;
 }
 
 const sizeOf = (value) => (value?.html?.length ?? 0) * 2 + (value?.rscData?.length ?? 0);
@@ -68,7 +89,7 @@ function drop(key) {
 export default class PageCache {
   async get(key) {
     const entry = kept.get(key);
-    const now = state();
+    const now = await state();
     if (now === null || entry?.state !== now) {
       drop(key);
       if (now !== null && !asked.has(key)) asked.set(key, now);
@@ -82,8 +103,8 @@ export default class PageCache {
   async set(key, value) {
     // The same object is answered with now, so the first reader gets what every later one gets.
     if (value?.kind === "APP_PAGE") value.html = onlyRead(value.html);
+    const made = asked.get(key) ?? (await state());
     drop(key);
-    const made = asked.get(key) ?? state();
     asked.delete(key);
     if (value === null || made === null) return;
     const entry = { value, size: sizeOf(value), state: made, lastModified: Date.now() };

@@ -1,5 +1,5 @@
-// Generates the Prisma client from prisma/models and prisma/sqlite. Prisma wants one folder with one datasource, and
-// a second database will bring its own, so the folder is assembled under .cache first.
+// Generates the Prisma clients: one for each database, from prisma/models and the database's own folder. Prisma wants
+// one folder with one datasource, so the folder is assembled under .cache first.
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -19,9 +19,13 @@ function sourceDigest(folders) {
 }
 
 export function generateClient() {
-  const folders = [join(root, "prisma", "models"), join(root, "prisma", "sqlite")];
-  const assembled = join(root, ".cache", "sqlite");
-  const stamp = join(root, "lib", "store", "generated", "sqlite", "source.sha256");
+  for (const database of ["sqlite", "postgres"]) generateFor(database);
+}
+
+function generateFor(database) {
+  const folders = [join(root, "prisma", "models"), join(root, "prisma", database)];
+  const assembled = join(root, ".cache", database);
+  const stamp = join(root, "lib", "store", "generated", database, "source.sha256");
   const digest = sourceDigest(folders);
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === digest) return;
   rmSync(assembled, { recursive: true, force: true });

@@ -52,8 +52,8 @@ function must<T>(outcome: Outcome<T>, doing: string): T {
 type Loading = { db: Database; people: Record<PersonKey, Person>; as: (key: PersonKey, at?: string | null) => Context };
 
 async function main(): Promise<void> {
-  const { databaseFile, baseUrl, port, dataDir } = environment();
-  const db = openDatabase(databaseFile);
+  const { databaseUrl, baseUrl, port, dataDir } = environment();
+  const db = openDatabase(databaseUrl);
   const auth = makeAuth(db, { baseUrl, port, secret: secretFile(dataDir, "auth-secret"), cookies: false });
   const fresh = (await listPeople(db)).length === 0;
   const signIns = await makePeople(db, auth);

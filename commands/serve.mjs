@@ -18,9 +18,9 @@ export async function freePort(command) {
   process.exit(1);
 }
 
+/** The registry of the environment: its address may hold a password, which has no place among a command's arguments. */
 export function migrateDatabase() {
-  const file = process.env.DATABASE_URL?.replace(/^file:/, "") ?? join(process.env.DATA_DIR ?? "data", "registry.db");
-  if (runPackage("../commands/migrate.mjs", [file]).status !== 0) process.exit(1);
+  if (runPackage("../commands/migrate.mjs", []).status !== 0) process.exit(1);
 }
 
 export function serve(port) {

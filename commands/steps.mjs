@@ -1,6 +1,6 @@
 // The steps that `npm run check` and `npm test` share, each answering with how many checks passed and failed.
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { packageScripts, root, runPackage } from "./prepare.mjs";
 
 const heading = (text) => console.log(`\n── ${text}`);
@@ -39,7 +39,41 @@ export function vitest(title, args, env = {}) {
     (f) => f.status === "failed" && f.assertionResults.every((a) => a.status !== "failed"),
   ).length;
   const failed = numFailedTests + broken;
-  return { passed, failed: run.status !== 0 && failed === 0 ? 1 : failed };
+  const files = testResults.map(({ name, assertionResults }) => ({
+    file: relative(root, name).replaceAll("\\", "/"),
+    passed: assertionResults.filter((a) => a.status === "passed").length,
+  }));
+  return { passed, failed: run.status !== 0 && failed === 0 ? 1 : failed, files };
+}
+
+/** The suites that work on a real database, and so run on each. What is about SQLite's own file stays with SQLite. */
+export const integrationSuites = [
+  ...["tests/workflows", "tests/store", "tests/api", "tests/access"].map((folder) => `${folder}/`),
+  ...["reproduce", "move"].map((name) => `tests/assay/${name}.test.ts`),
+];
+
+/** How many of a step's tests belong to those suites. */
+export const countIntegration = ({ files = [] }) =>
+  files
+    .filter(({ file }) => integrationSuites.some((suite) => file.startsWith(suite)))
+    .reduce((sum, { passed }) => sum + passed, 0);
+
+/**
+ * The same suites on PostgreSQL, over a server of the run's own; null with a plain message where that is not to be or
+ * cannot be had.
+ */
+export async function postgres() {
+  const { findPostgres } = await import("./postgres.mjs");
+  const title = "Integration tests on PostgreSQL";
+  const why =
+    process.env.CI || process.env.ASSAY_TEST_POSTGRES === "no"
+      ? "left out here, as CI or ASSAY_TEST_POSTGRES=no asks"
+      : findPostgres() === null
+        ? "not run, since no PostgreSQL server is installed on this machine (POSTGRES_BIN names its folder)"
+        : null;
+  if (why === null) return vitest(title, integrationSuites, { ASSAY_TEST_DATABASE: "postgres" });
+  console.log(`\n── ${title}: ${why}`);
+  return null;
 }
 
 export function finish(results) {

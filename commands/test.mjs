@@ -2,8 +2,13 @@
 import { prepare } from "./prepare.mjs";
 
 await prepare();
-const { finish, lint, types, vitest } = await import("./steps.mjs");
-const results = [lint(), types(), vitest("Unit, published-source, property and integration tests", [])];
+const { countIntegration, finish, lint, postgres, types, vitest } = await import("./steps.mjs");
+const results = [lint(), types()];
+const all = vitest("Unit, published-source, property and integration tests", []);
+const again = await postgres();
+results.push(all, ...(again ? [again] : []));
+const onPostgres = again ? `${countIntegration(again)} passed on PostgreSQL` : "not run on PostgreSQL";
+console.log(`\nIntegration tests: ${countIntegration(all)} passed on SQLite, ${onPostgres}`);
 const { findChromium } = await import("./find-chromium.mjs");
 let chromium;
 try {

@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import { systemClock } from "../../lib/platform/clock.ts";
 import { copyDatabase, databaseDamage, openStoredLog } from "../../lib/store/stored-log.ts";
 import { companionFiles, databaseName, fileDigest, type Manifest, manifestName } from "./backup-manifest.ts";
-import { emptyFolder, oneFolder, registryPlace, why } from "./registry-place.ts";
+import { emptyFolder, oneFolder, registryPlace, sqliteFile, why } from "./registry-place.ts";
 import { UsageError } from "./usage-error.ts";
 
 const keyOption = "--with-signing-key";
@@ -18,7 +18,9 @@ export async function run(args: string[]): Promise<number> {
     args.filter((arg) => arg !== keyOption),
     "backup",
   );
-  const { databaseFile, dataDir } = registryPlace();
+  const registry = registryPlace();
+  const { dataDir } = registry;
+  const databaseFile = sqliteFile(registry, "back its database up with pg_dump, and DATA_DIR beside it");
   emptyFolder(folder, "the backup", 0o700);
   try {
     const copy = join(folder, databaseName);

@@ -27,9 +27,9 @@ import { UsageError } from "./usage-error.ts";
  */
 export async function run(args: string[]): Promise<number> {
   const folder = oneFolder(args, "export");
-  const { databaseFile, dataDir, baseUrl } = registryPlace();
+  const { databaseUrl, dataDir, baseUrl } = registryPlace();
   emptyFolder(folder, "the export");
-  const db = openDatabase(databaseFile);
+  const db = openDatabase(databaseUrl);
   try {
     const head = await lastEntry(db);
     const seq = head?.seq ?? 0;

@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import { z } from "zod";
 import { logEntrySchema } from "../../lib/publication/snapshot.ts";
 import { openStoredLog } from "../../lib/store/stored-log.ts";
+import { openStoredPostgresLog } from "../../lib/store/stored-postgres-log.ts";
 import { databaseName } from "./backup-manifest.ts";
 import { headName, snapshotPath } from "./exported-paths.ts";
 import { why } from "./registry-place.ts";
@@ -39,6 +40,16 @@ export function fileLog(path: string): OpenLog {
   const signed = head ?? headBeside(beside);
   const heads = signed === undefined || signed === null ? [] : [signed];
   return { log: { entries, snapshot }, heads, close: () => undefined };
+}
+
+/** The log of a PostgreSQL database. */
+export async function postgresLog(url: string): Promise<OpenLog> {
+  try {
+    const { entries, heads, snapshot, close } = await openStoredPostgresLog(url);
+    return { log: { entries, snapshot }, heads, close };
+  } catch (error) {
+    throw new UsageError(`The registry's PostgreSQL database could not be read: ${why(error)}.`);
+  }
 }
 
 /** The signed head that an export lays beside its log. */

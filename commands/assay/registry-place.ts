@@ -11,14 +11,20 @@ export function place(): Environment {
   }
 }
 
-/** The same, with a database in it. */
+/** The same, with a database in it. A PostgreSQL server is asked only by what reads from it. */
 export function registryPlace(): Environment {
   const found = place();
-  if (!existsSync(found.databaseFile))
+  if (found.databaseFile !== null && !existsSync(found.databaseFile))
     throw new UsageError(
       `There is no registry at "${found.databaseFile}"; say where it is with DATA_DIR or DATABASE_URL.`,
     );
   return found;
+}
+
+/** For what is about SQLite's file alone. */
+export function sqliteFile({ databaseFile }: Environment, otherwise: string): string {
+  if (databaseFile === null) throw new UsageError(`The registry lies in PostgreSQL; ${otherwise}.`);
+  return databaseFile;
 }
 
 /** The one folder a command is given. */

@@ -7,7 +7,7 @@ import { verifyLog } from "../../lib/publication/verify-log.ts";
 import { databaseDamage, openStoredLog, prepareRestored } from "../../lib/store/stored-log.ts";
 import { logFaultSentence } from "../../lib/wording/log-faults.ts";
 import { databaseName, fileDigest, type Manifest, readManifest } from "./backup-manifest.ts";
-import { oneFolder, place, why } from "./registry-place.ts";
+import { oneFolder, place, sqliteFile, why } from "./registry-place.ts";
 import { UsageError } from "./usage-error.ts";
 
 /**
@@ -16,7 +16,9 @@ import { UsageError } from "./usage-error.ts";
  */
 export async function run(args: string[]): Promise<number> {
   const folder = oneFolder(args, "restore");
-  const { dataDir, databaseFile } = place();
+  const registry = place();
+  const { dataDir } = registry;
+  const databaseFile = sqliteFile(registry, "restore its database with pg_restore, and DATA_DIR beside it");
   if (existsSync(dataDir) && (!statSync(dataDir).isDirectory() || readdirSync(dataDir).length > 0))
     throw new UsageError(`"${dataDir}" is not empty; restore into an empty DATA_DIR, so that nothing is lost.`);
   if (existsSync(databaseFile)) throw new UsageError(`There is already a database at "${databaseFile}".`);

@@ -1,16 +1,17 @@
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { type FilePlace, type FileStore, fileStore, folderStore } from "../../lib/files/file-store.ts";
 import { photoFolder } from "../../lib/files/photo-store.ts";
 import { privateFolder } from "../../lib/files/private-files.ts";
 import { unfinishedEnd } from "../../lib/files/write-whole.ts";
 import { sha256 } from "../../lib/platform/sha256.ts";
 import { type Database, openDatabase } from "../../lib/store/database.ts";
 import { type NamedFile, namedFiles, rawFiles } from "../../lib/store/named-files.ts";
-import { databaseName, fileDigest } from "./backup-manifest.ts";
+import { databaseName } from "./backup-manifest.ts";
 import { registryPlace } from "./registry-place.ts";
 import { UsageError } from "./usage-error.ts";
 
-const folders: Record<NamedFile["place"], string> = { photos: photoFolder, private: privateFolder };
+const folders: Record<NamedFile["place"], FilePlace> = { photos: photoFolder, private: privateFolder };
 
 /**
  * `npm run assay -- verify-files [DATA_DIR]`: every file that a record names is there with the right SHA-256, and every
@@ -18,13 +19,13 @@ const folders: Record<NamedFile["place"], string> = { photos: photoFolder, priva
  * names it: harmless, left by a stop between file and record) and `unfinished`. Exit code 0 where there is none, else 1.
  */
 export async function run(args: string[]): Promise<number> {
-  const { dataDir, databaseFile } = placeOf(args);
-  const db = openDatabase(databaseFile);
+  const { store, databaseUrl } = placeOf(args);
+  const db = openDatabase(databaseUrl);
   try {
     // The folders before the records: a file whose record is being written meanwhile is then no orphan.
-    const stored = storedFiles(dataDir);
+    const stored = await storedFiles(store);
     const named = byPath(await namedFiles(db));
-    const all = [...(await wrongFiles(named, dataDir)), ...(await wrongRawFiles(db)), ...strayFiles(stored, named)];
+    const all = [...(await wrongFiles(named, store)), ...(await wrongRawFiles(db)), ...strayFiles(stored, named)];
     const faults = [...new Set(all)];
     for (const line of faults) process.stdout.write(`${line}\n`);
     const raw = await db.rawFile.count();
@@ -43,14 +44,17 @@ export async function run(args: string[]): Promise<number> {
 
 const counted = (n: number, what: string): string => `${n} ${what}${n === 1 ? "" : "s"}`;
 
-function placeOf(args: string[]): { dataDir: string; databaseFile: string } {
+function placeOf(args: string[]): { store: FileStore; databaseUrl: string } {
   const [folder, ...others] = args;
-  if (folder === undefined) return registryPlace();
+  if (folder === undefined) {
+    const { dataDir, databaseUrl } = registryPlace();
+    return { store: fileStore(dataDir), databaseUrl };
+  }
   if (others.length > 0 || folder.startsWith("-"))
     throw new UsageError("Name one folder at most: npm run assay -- verify-files [DATA_DIR].");
   const databaseFile = join(resolve(folder), databaseName);
   if (!existsSync(databaseFile)) throw new UsageError(`There is no registry at "${databaseFile}".`);
-  return { dataDir: resolve(folder), databaseFile };
+  return { store: folderStore(resolve(folder)), databaseUrl: `file:${databaseFile}` };
 }
 
 /** What each path has to hash to, and who says so; one file may be named several times. */
@@ -63,11 +67,12 @@ function byPath(named: NamedFile[]): Map<string, NamedFile[]> {
   return paths;
 }
 
-async function wrongFiles(named: Map<string, NamedFile[]>, dataDir: string): Promise<string[]> {
+async function wrongFiles(named: Map<string, NamedFile[]>, store: FileStore): Promise<string[]> {
   const faults: string[] = [];
   for (const [path, records] of named) {
-    const file = join(dataDir, path);
-    const digest = existsSync(file) ? await fileDigest(file) : null;
+    const [place, name] = path.split("/") as [FilePlace, string];
+    const bytes = await store.read(place, name);
+    const digest = bytes === null ? null : sha256(bytes);
     if (digest === null) faults.push(`missing: ${path}, named by ${records[0]?.by}`);
     else
       for (const { hashBegins, by } of records)
@@ -92,12 +97,9 @@ const strayFiles = (stored: string[], named: Map<string, NamedFile[]>): string[]
         : `orphan: ${path}, named by no record`,
     );
 
-const storedFiles = (dataDir: string): string[] =>
-  Object.values(folders).flatMap((folder) =>
-    existsSync(join(dataDir, folder))
-      ? readdirSync(join(dataDir, folder), { recursive: true, withFileTypes: true })
-          .filter((entry) => entry.isFile())
-          .map((entry) => join(entry.parentPath, entry.name).slice(dataDir.length + 1))
-          .sort()
-      : [],
-  );
+async function storedFiles(store: FileStore): Promise<string[]> {
+  const paths: string[] = [];
+  for (const place of Object.values(folders))
+    paths.push(...(await store.names(place)).map((name) => `${place}/${name}`));
+  return paths;
+}

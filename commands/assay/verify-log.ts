@@ -2,9 +2,10 @@ import { parseArgs } from "node:util";
 import { sha256 } from "../../lib/platform/sha256.ts";
 import { verifySignature } from "../../lib/platform/signing-key.ts";
 import { type LogToVerify, verifyLog } from "../../lib/publication/verify-log.ts";
+import { isPostgresUrl } from "../../lib/store/database.ts";
 import { logFaultSentence } from "../../lib/wording/log-faults.ts";
 import { fetchedLog } from "./fetched-log.ts";
-import { fileLog } from "./file-log.ts";
+import { fileLog, postgresLog } from "./file-log.ts";
 import { registryPlace } from "./registry-place.ts";
 import { UsageError } from "./usage-error.ts";
 
@@ -54,7 +55,11 @@ const newest = (log: LogToVerify): string => {
 };
 
 function openLog(where: string | undefined): OpenLog | Promise<OpenLog> {
-  if (where === undefined) return fileLog(registryPlace().databaseFile);
+  if (where === undefined) {
+    const { databaseFile, databaseUrl } = registryPlace();
+    return databaseFile === null ? postgresLog(databaseUrl) : fileLog(databaseFile);
+  }
+  if (isPostgresUrl(where)) return postgresLog(where);
   return /^https?:\/\//i.test(where) ? fetchedLog(where) : fileLog(where);
 }
 

@@ -3,7 +3,7 @@ import { prismaAdapter } from "better-auth/adapters/prisma";
 import { nextCookies } from "better-auth/next-js";
 import { environment } from "../platform/environment.ts";
 import { secretFile } from "../platform/secret-file.ts";
-import { type Database, database } from "../store/database.ts";
+import { type Database, database, dialectOf } from "../store/database.ts";
 
 /**
  * Sign-in by better-auth: password hashing, session tokens and their cookies are its work. Nobody signs up by
@@ -12,7 +12,7 @@ import { type Database, database } from "../store/database.ts";
 export function makeAuth(db: Database, options: { baseUrl: string; port: number; secret: string; cookies: boolean }) {
   const origins = [options.baseUrl, `http://localhost:${options.port}`, `http://127.0.0.1:${options.port}`];
   return betterAuth({
-    database: prismaAdapter(db, { provider: "sqlite" }),
+    database: prismaAdapter(db, { provider: dialectOf(db) === "sqlite" ? "sqlite" : "postgresql" }),
     baseURL: options.baseUrl,
     secret: options.secret,
     trustedOrigins: [...new Set(origins)],

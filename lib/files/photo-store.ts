@@ -1,14 +1,12 @@
-import { readFile, rm } from "node:fs/promises";
-import { join } from "node:path";
 import sharp from "sharp";
 import { sha256 } from "../platform/sha256.ts";
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
+import { fileStore } from "./file-store.ts";
 import { pictureKind } from "./picture-kind.ts";
 import { keepPrivate } from "./private-files.ts";
-import { writeWhole } from "./write-whole.ts";
 
 /**
- * Photos on disk. What is shown lies under DATA_DIR/photos: upright, re-encoded as WebP at up to three widths, without
+ * Photos, on disk or in a bucket. What is shown lies under DATA_DIR/photos: upright, re-encoded as WebP at up to three widths, without
  * any metadata. The file as it came lies among the private ones. Every name is made of the content.
  */
 export type PhotoFile = { key: string; width: number; height: number; sha256: string };
@@ -25,9 +23,8 @@ export type StoredPhoto = {
 export const photoWidths = [480, 960, 1920] as const;
 /** A 48-megapixel phone camera fits; a picture of 60,000 × 60,000 would fill the memory. */
 export const largestPixels = 50_000_000;
-export const photoFolder = "photos";
+export const photoFolder = "photos" as const;
 const keyForm = /^[0-9a-f]{32}\.webp$/;
-const folder = (dataDir: string) => join(/* turbopackIgnore: true */ dataDir, photoFolder);
 const taken = "a JPEG, PNG, WebP or AVIF photo";
 
 /**
@@ -40,7 +37,7 @@ export async function keepPhoto(dataDir: string, bytes: Uint8Array): Promise<Out
   const encoded = await checkedAndEncoded(bytes, photoWidths);
   if (!encoded.ok) return encoded;
   const originalKey = await keepPrivate(dataDir, bytes);
-  for (const { key, data } of encoded.value) await writeWhole(folder(dataDir), key, data);
+  for (const { key, data } of encoded.value) await fileStore(dataDir).write(photoFolder, key, data);
   const files = encoded.value.map(({ data: _, ...file }) => file);
   const { key: fileKey, width, height, sha256: digest } = files.at(-1)!;
   return done({ fileKey, width, height, sha256: digest, files, originalKey });
@@ -54,13 +51,13 @@ export async function keepStrangersPhoto(dataDir: string, bytes: Uint8Array): Pr
   const encoded = await checkedAndEncoded(bytes, [photoWidths[1]]);
   if (!encoded.ok) return encoded;
   const { key, data } = encoded.value[0]!;
-  await writeWhole(folder(dataDir), key, data);
+  await fileStore(dataDir).write(photoFolder, key, data);
   return done(key);
 }
 
 /** Takes a file away that no record names any longer. */
 export async function dropPhoto(dataDir: string, key: string): Promise<void> {
-  if (keyForm.test(key)) await rm(join(folder(dataDir), key), { force: true });
+  if (keyForm.test(key)) await fileStore(dataDir).remove(photoFolder, key);
 }
 
 async function checkedAndEncoded(bytes: Uint8Array, widths: readonly number[]) {
@@ -110,11 +107,5 @@ const tooManyPixels = (width: number, height: number): Problem => ({
 
 /** The bytes behind a key, or null: also for anything that is not a key, so that no path can be asked for. */
 export async function readPhoto(dataDir: string, key: string): Promise<Uint8Array<ArrayBuffer> | null> {
-  if (!keyForm.test(key)) return null;
-  try {
-    return new Uint8Array(await readFile(join(folder(dataDir), key)));
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "ENOENT") return null;
-    throw error;
-  }
+  return keyForm.test(key) ? fileStore(dataDir).read(photoFolder, key) : null;
 }

@@ -1,4 +1,5 @@
 import type { Db } from "./database.ts";
+import { textRows } from "./dialect.ts";
 
 /** One thing that a person did. `detail` holds what a team member needs to understand it later: plain values only. */
 export type Act = {
@@ -32,9 +33,10 @@ export async function recordReadingsAct(
   const [first] = readingIds;
   if (first === undefined) return;
   const touched = await tx.$queryRaw<{ itemId: string | null; n: number | bigint }[]>`
-    SELECT s.itemId AS itemId, count(*) AS n FROM json_each(${JSON.stringify(readingIds)}) ids
-    JOIN "Reading" r ON r.id = ids.value LEFT JOIN "Component" c ON c.id = r.componentId LEFT JOIN "Specimen" s ON s.id = c.specimenId
-    GROUP BY s.itemId ORDER BY s.itemId`;
+    SELECT s."itemId", count(*) AS n FROM ${textRows(tx, readingIds)} ids
+    JOIN "Reading" r ON r.id = ids.value
+    LEFT JOIN "Component" c ON c.id = r."componentId" LEFT JOIN "Specimen" s ON s.id = c."specimenId"
+    GROUP BY s."itemId" ORDER BY s."itemId"`;
   for (const { itemId, n } of touched)
     await recordAct(tx, {
       ...act,

@@ -3,6 +3,7 @@ import type { CheckStandard as JudgedStandard } from "../consistency/check-stand
 import { materials } from "../quantity/item-words.ts";
 import { units } from "../quantity/units.ts";
 import type { Db } from "./database.ts";
+import { textRows } from "./dialect.ts";
 import { listReadings, type StoredReading } from "./readings.ts";
 
 export const certifiedValue = z.object({
@@ -100,13 +101,12 @@ export const checkReadingsOf = (db: Db, checkStandardId: string): Promise<Stored
 
 /** Marks readings as read on a standard; whatever part they were on, they are on it no more. */
 export async function markCheckReadings(tx: Db, ids: readonly string[], checkStandardId: string): Promise<void> {
-  const list = JSON.stringify(ids);
   await tx.checkReading.deleteMany({ where: { readingId: { in: [...ids] } } });
   for (let at = 0; at < ids.length; at += 500)
     await tx.checkReading.createMany({
       data: ids.slice(at, at + 500).map((readingId) => ({ readingId, checkStandardId })),
     });
-  await tx.$executeRaw`UPDATE "Reading" SET componentId = NULL, spotId = NULL WHERE id IN (SELECT value FROM json_each(${list}))`;
+  await tx.$executeRaw`UPDATE "Reading" SET "componentId" = NULL, "spotId" = NULL WHERE id IN ${textRows(tx, ids)}`;
 }
 
 export async function unmarkCheckReadings(tx: Db, ids: readonly string[]): Promise<void> {

@@ -1,33 +1,89 @@
 import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
+import { PrismaPg } from "@prisma/adapter-pg";
 import { environment } from "../platform/environment.ts";
+import { PrismaClient as PostgresClient } from "./generated/postgres/client.ts";
 import { PrismaClient } from "./generated/sqlite/client.ts";
 
 /**
  * The door to the database. `Db` is what store functions take: the client itself or a transaction of it. Nothing
- * outside lib/store names Prisma.
+ * outside lib/store names Prisma. The models are the same for both databases, and so is the type: SQLite's.
  */
 export type Database = PrismaClient;
 export type Db = Omit<PrismaClient, "$connect" | "$disconnect" | "$on" | "$use" | "$extends" | "$transaction">;
+export type Dialect = "sqlite" | "postgres";
 
-/** Opens a SQLite file. WAL is set when the file is migrated; the busy timeout lets two processes take turns. */
-export function openDatabase(file: string): Database {
-  return new PrismaClient({
-    adapter: new PrismaBetterSqlite3({ url: `file:${file}`, timeout: 10_000 }),
-    transactionOptions: { maxWait: 30_000, timeout: 600_000 },
-  });
+const shared = globalThis as {
+  cupboardAssayDb?: Database;
+  cupboardAssayReadDb?: Database;
+  cupboardAssayDialects?: WeakMap<object, Dialect>;
+};
+// Beside the connections it speaks of, since a bundler may load this file more than once.
+shared.cupboardAssayDialects ??= new WeakMap();
+const dialects = shared.cupboardAssayDialects;
+
+/** Which database a connection or a transaction speaks to, for the few statements that differ (lib/store/dialect.ts). */
+export function dialectOf(db: Db): Dialect {
+  const dialect = dialects.get(db);
+  if (dialect === undefined) throw new Error("This connection was not opened by openDatabase or inTransaction.");
+  return dialect;
 }
 
-const shared = globalThis as { cupboardAssayDb?: Database };
+const known = <T extends object>(db: T, dialect: Dialect): T => {
+  dialects.set(db, dialect);
+  return db;
+};
+
+export const isPostgresUrl = (where: string): boolean => /^postgres(ql)?:\/\//.test(where);
+const transactionOptions = { maxWait: 30_000, timeout: 600_000 };
+
+/**
+ * Opens a SQLite file (its path, or file:PATH) or a PostgreSQL database (postgres://…). On SQLite WAL is set when the file
+ * is migrated, and the busy timeout lets two processes take turns.
+ */
+export function openDatabase(where: string): Database {
+  if (isPostgresUrl(where)) {
+    const adapter = new PrismaPg({
+      connectionString: where,
+      connectionTimeoutMillis: 10_000,
+      keepAlive: true,
+      allowExitOnIdle: true,
+    });
+    return known(new PostgresClient({ adapter, transactionOptions }) as unknown as Database, "postgres");
+  }
+  const adapter = new PrismaBetterSqlite3({
+    url: where.startsWith("file:") ? where : `file:${where}`,
+    timeout: 10_000,
+  });
+  return known(new PrismaClient({ adapter, transactionOptions }), "sqlite");
+}
 
 /** The process's own connection, opened at first use (kept on globalThis so that a development reload reuses it). */
 export function database(): Database {
-  shared.cupboardAssayDb ??= openDatabase(environment().databaseFile);
+  shared.cupboardAssayDb ??= openDatabase(environment().databaseUrl);
   return shared.cupboardAssayDb;
 }
 
-/** Runs `work` in one transaction: all of it happens, or none. */
-export const inTransaction = <T>(db: Database, work: (tx: Db) => Promise<T>): Promise<T> =>
-  db.$transaction((tx) => work(tx as Db));
+/** Where published snapshots are read from: a replica that DATABASE_READ_URL names, else the registry's own database. */
+export function readDatabase(): Database {
+  const { readUrl } = environment();
+  if (readUrl === null) return database();
+  shared.cupboardAssayReadDb ??= openDatabase(readUrl);
+  return shared.cupboardAssayReadDb;
+}
+
+/**
+ * Runs `work` in one transaction: all of it happens, or none. One writes at a time, in whichever process: SQLite knows no
+ * other way, and on PostgreSQL each transaction first takes a lock of the registry's own. So a workflow may look, decide
+ * and write without another coming between; readers never wait.
+ */
+export const inTransaction = <T>(db: Database, work: (tx: Db) => Promise<T>): Promise<T> => {
+  const dialect = dialectOf(db);
+  return db.$transaction(async (tx) => {
+    known(tx, dialect);
+    if (dialect === "postgres") await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtext('cupboard-assay writer'))`;
+    return work(tx as Db);
+  });
+};
 
 /**
  * The same database with an interruption: `onCall` runs before every store call and may throw. Fault-injection tests
@@ -35,7 +91,7 @@ export const inTransaction = <T>(db: Database, work: (tx: Db) => Promise<T>): Pr
  */
 export function withInterruption(db: Database, onCall: (callNumber: number) => void): Database {
   let calls = 0;
-  return db.$extends({
+  const extended = db.$extends({
     query: {
       $allOperations({ args, query }) {
         calls += 1;
@@ -44,4 +100,5 @@ export function withInterruption(db: Database, onCall: (callNumber: number) => v
       },
     },
   }) as unknown as Database;
+  return known(extended, dialectOf(db));
 }

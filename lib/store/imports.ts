@@ -1,5 +1,6 @@
 import type { RowAccount, SetAsideRow } from "../readings/reading.ts";
 import type { Db } from "./database.ts";
+import { objectRows, textRows } from "./dialect.ts";
 
 export type BatchState = "uploaded" | "imported" | "undone";
 export type Batch = {
@@ -114,15 +115,22 @@ export async function insertReadings(
   let done = 0;
   for (const chunk of chunked(readings, 5_000)) {
     await tx.$executeRaw`
-      INSERT INTO "Reading" (id, batchId, row, number, takenAtText, takenAt, takenOn, offsetMinutes, secondsCounted, mode, sample, spotText, note, serial, operator, results, fingerprint, asideReason, asideById, asideAt)
-      SELECT value ->> 'id', ${batchId}, value ->> 'row', value ->> 'number', value ->> 'takenAtText', value ->> 'takenAt', value ->> 'takenOn',
-        value ->> 'offsetMinutes', value ->> 'secondsCounted', value ->> 'mode', value ->> 'sample', value ->> 'spotText',
+      INSERT INTO "Reading" (id, "batchId", "row", number, "takenAtText", "takenAt", "takenOn", "offsetMinutes",
+        "secondsCounted", mode, sample, "spotText", note, serial, operator, results, fingerprint, "asideReason")
+      SELECT value ->> 'id', ${batchId}, CAST(value ->> 'row' AS INTEGER), value ->> 'number', value ->> 'takenAtText',
+        value ->> 'takenAt', value ->> 'takenOn', CAST(value ->> 'offsetMinutes' AS INTEGER),
+        CAST(value ->> 'secondsCounted' AS DOUBLE PRECISION), value ->> 'mode', value ->> 'sample', value ->> 'spotText',
         value ->> 'note', value ->> 'serial', value ->> 'operator', value ->> 'results', value ->> 'fingerprint',
-        value ->> 'asideReason', iif(value ->> 'asideReason' IS NULL, NULL, ${by.byId}), iif(value ->> 'asideReason' IS NULL, NULL, ${by.at.toISOString()})
-      FROM json_each(${JSON.stringify(chunk)})`;
+        value ->> 'asideReason'
+      FROM ${objectRows(tx, chunk)} readings`;
     done += chunk.length;
     onProgress?.(done);
   }
+  if (readings.some((reading) => reading.asideReason !== null))
+    await tx.reading.updateMany({
+      where: { batchId, asideReason: { not: null }, asideAt: null },
+      data: { asideById: by.byId, asideAt: by.at },
+    });
 }
 
 export async function insertAsideRows(tx: Db, batchId: string, rows: SetAsideRow[]): Promise<void> {
@@ -167,8 +175,9 @@ export async function knownFingerprints(
   const known = new Map<string, { file: string; row: number }>();
   for (const chunk of chunked(fingerprints, 5_000)) {
     const rows = await db.$queryRaw<{ fingerprint: string; fileName: string; row: number | bigint }[]>`
-      SELECT r.fingerprint, b.fileName, r.row FROM json_each(${JSON.stringify(chunk)}) f
-      JOIN "Reading" r ON r.fingerprint = f.value JOIN "ImportBatch" b ON b.id = r.batchId AND b.state = 'imported'`;
+      SELECT r.fingerprint, b."fileName", r."row" FROM ${textRows(db, chunk)} f
+      JOIN "Reading" r ON r.fingerprint = f.value
+      JOIN "ImportBatch" b ON b.id = r."batchId" AND b.state = 'imported'`;
     for (const r of rows) known.set(r.fingerprint, { file: r.fileName, row: Number(r.row) });
   }
   return known;

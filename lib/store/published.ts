@@ -1,5 +1,5 @@
 import { type LogEntry, type Snapshot, snapshotSchema } from "../publication/snapshot.ts";
-import { type Db, database } from "./database.ts";
+import { type Db, readDatabase } from "./database.ts";
 
 /** What readers, the API, exports and feeds read: snapshots and the log, never the working tables. */
 export type PublishedItem = { snapshot: Snapshot; json: string; sha256: string; entry: LogEntry };
@@ -24,7 +24,7 @@ const itemOf = (row: Row): PublishedItem => ({
   entry: entryOf(row),
 });
 
-export async function latestPublished(slug: string, db: Db = database()): Promise<PublishedItem | null> {
+export async function latestPublished(slug: string, db: Db = readDatabase()): Promise<PublishedItem | null> {
   const row = await db.publication.findFirst({ where: { slug }, orderBy: { revision: "desc" } });
   return row ? itemOf(row) : null;
 }
@@ -32,7 +32,7 @@ export async function latestPublished(slug: string, db: Db = database()): Promis
 export async function publishedRevision(
   slug: string,
   revision: number,
-  db: Db = database(),
+  db: Db = readDatabase(),
 ): Promise<PublishedItem | null> {
   const row = await db.publication.findUnique({ where: { slug_revision: { slug, revision } } });
   return row ? itemOf(row) : null;
@@ -45,7 +45,7 @@ export async function publishedRevision(
 export async function storedRevision(
   slug: string,
   revision: number | null,
-  db: Db = database(),
+  db: Db = readDatabase(),
 ): Promise<{ entry: LogEntry; json: string } | null> {
   const row = await db.publication.findFirst({
     where: { slug, ...(revision === null ? {} : { revision }) },
@@ -54,7 +54,7 @@ export async function storedRevision(
   return row ? { entry: entryOf(row), json: row.snapshot } : null;
 }
 
-export async function revisionsOf(slug: string, db: Db = database()): Promise<LogEntry[]> {
+export async function revisionsOf(slug: string, db: Db = readDatabase()): Promise<LogEntry[]> {
   const rows = await db.publication.findMany({
     where: { slug },
     orderBy: { revision: "asc" },
@@ -63,18 +63,18 @@ export async function revisionsOf(slug: string, db: Db = database()): Promise<Lo
   return rows.map(entryOf);
 }
 
-export async function publicationLog(db: Db = database()): Promise<LogEntry[]> {
+export async function publicationLog(db: Db = readDatabase()): Promise<LogEntry[]> {
   const rows = await db.publication.findMany({ orderBy: { seq: "asc" }, omit: { snapshot: true } });
   return rows.map(entryOf);
 }
 
 /** Every snapshot as stored, with its entry, oldest first: what verify-log re-derives. */
-export async function publicationChain(db: Db = database()): Promise<{ entry: LogEntry; json: string }[]> {
+export async function publicationChain(db: Db = readDatabase()): Promise<{ entry: LogEntry; json: string }[]> {
   const rows = await db.publication.findMany({ orderBy: { seq: "asc" } });
   return rows.map((row) => ({ entry: entryOf(row), json: row.snapshot }));
 }
 
-export async function newestPublished(limit: number, db: Db = database()): Promise<PublishedItem[]> {
+export async function newestPublished(limit: number, db: Db = readDatabase()): Promise<PublishedItem[]> {
   const seqs = await db.$queryRaw<{ seq: number | bigint }[]>`
     SELECT max(seq) AS seq FROM "Publication" GROUP BY slug ORDER BY seq DESC LIMIT ${limit}`;
   return bySeq(
@@ -87,7 +87,7 @@ export async function newestPublished(limit: number, db: Db = database()): Promi
 export async function recentRevisions(
   limit: number,
   kinds: readonly LogEntry["kind"][] | null = null,
-  db: Db = database(),
+  db: Db = readDatabase(),
 ): Promise<PublishedItem[]> {
   const rows = await db.publication.findMany({
     where: kinds === null ? {} : { kind: { in: [...kinds] } },
@@ -98,15 +98,15 @@ export async function recentRevisions(
 }
 
 /** An entry of the log by its number. */
-export async function logEntryAt(seq: number, db: Db = database()): Promise<LogEntry | null> {
+export async function logEntryAt(seq: number, db: Db = readDatabase()): Promise<LogEntry | null> {
   const row = await db.publication.findUnique({ where: { seq }, omit: { snapshot: true } });
   return row ? entryOf(row) : null;
 }
 
 /** Every item as it stood when the log had `seq` entries, in the order of those revisions, a few at a time. */
-export async function* itemsAsOf(seq: number, db: Db = database(), batch = 50): AsyncGenerator<PublishedItem> {
+export async function* itemsAsOf(seq: number, db: Db = readDatabase(), batch = 50): AsyncGenerator<PublishedItem> {
   const rows = await db.$queryRaw<{ seq: number | bigint }[]>`
-    SELECT max(seq) AS seq FROM "Publication" WHERE seq <= ${seq} GROUP BY slug ORDER BY seq`;
+    SELECT max(seq) AS seq FROM "Publication" WHERE seq <= CAST(${seq} AS BIGINT) GROUP BY slug ORDER BY seq`;
   const seqs = rows.map((row) => Number(row.seq));
   for (let from = 0; from < seqs.length; from += batch) yield* await bySeq(db, seqs.slice(from, from + batch));
 }

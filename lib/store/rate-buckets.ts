@@ -11,18 +11,17 @@ export async function takeTurn(
   key: string,
   { most, windowSeconds, now }: { most: number; windowSeconds: number; now: Date },
 ): Promise<Turn> {
-  const time = now.getTime();
-  const end = time + windowSeconds * 1000;
-  const [row] = await db.$queryRaw<{ count: number | bigint; resetAt: number | bigint }[]>`
+  const end = new Date(now.getTime() + windowSeconds * 1000);
+  const [row] = await db.$queryRaw<{ count: number | bigint; resetAt: Date }[]>`
     INSERT INTO "RateBucket" (key, count, "resetAt") VALUES (${key}, 1, ${end})
     ON CONFLICT (key) DO UPDATE SET
-      count = CASE WHEN "RateBucket"."resetAt" <= ${time} THEN 1 ELSE "RateBucket".count + 1 END,
-      "resetAt" = CASE WHEN "RateBucket"."resetAt" <= ${time} THEN ${end} ELSE "RateBucket"."resetAt" END
+      count = CASE WHEN "RateBucket"."resetAt" <= ${now} THEN 1 ELSE "RateBucket".count + 1 END,
+      "resetAt" = CASE WHEN "RateBucket"."resetAt" <= ${now} THEN ${end} ELSE "RateBucket"."resetAt" END
     RETURNING count, "resetAt"`;
   const count = Number(row?.count ?? 1);
-  if (count === 1) await db.$executeRaw`DELETE FROM "RateBucket" WHERE "resetAt" <= ${time}`;
+  if (count === 1) await db.$executeRaw`DELETE FROM "RateBucket" WHERE "resetAt" <= ${now}`;
   if (count <= most) return { ok: true };
-  return { ok: false, waitSeconds: Math.max(1, Math.ceil((Number(row?.resetAt ?? end) - time) / 1000)) };
+  return { ok: false, waitSeconds: Math.max(1, Math.ceil(((row?.resetAt ?? end).getTime() - now.getTime()) / 1000)) };
 }
 
 export async function forgetTurns(db: Db, key: string): Promise<void> {

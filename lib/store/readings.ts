@@ -1,5 +1,6 @@
 import type { ElementResult, Reading } from "../readings/reading.ts";
 import type { Db } from "./database.ts";
+import { holdsText } from "./dialect.ts";
 import { parseColumns, type StoredColumn, unpackResults } from "./reading-results.ts";
 import { hiddenFrom } from "./retests.ts";
 
@@ -143,7 +144,7 @@ const columnsWhere = (places: ElementColumns): object => ({
   })),
 });
 
-function whereOf(filter: ReadingFilter): object {
+function whereOf(db: Db, filter: ReadingFilter): object {
   const { inColumns, state, from, to } = filter;
   const AND = [
     ...(inColumns ? [columnsWhere(inColumns)] : []),
@@ -161,7 +162,7 @@ function whereOf(filter: ReadingFilter): object {
     ...(filter.check ? { checkReading: { isNot: null } } : {}),
     ...(filter.unassigned ? stateWhere.unassigned : {}),
     ...(filter.text
-      ? { OR: ["sample", "note", "number", "spotText"].map((c) => ({ [c]: { contains: filter.text } })) }
+      ? { OR: ["sample", "note", "number", "spotText"].map((c) => ({ [c]: holdsText(db, filter.text ?? "") })) }
       : {}),
   };
 }
@@ -169,7 +170,7 @@ function whereOf(filter: ReadingFilter): object {
 /** The same for a person, without what they must not see yet. */
 async function whereFor(db: Db, filter: ReadingFilter): Promise<object> {
   const hidden = filter.viewerId ? await hiddenFrom(db, filter.viewerId) : {};
-  return { ...whereOf(filter), ...hidden };
+  return { ...whereOf(db, filter), ...hidden };
 }
 
 export async function listReadings(db: Db, filter: ReadingFilter, take = 500, skip = 0): Promise<StoredReading[]> {

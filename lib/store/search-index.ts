@@ -2,8 +2,10 @@ import type { Snapshot } from "../publication/snapshot.ts";
 import { fold } from "../search/fold.ts";
 import { compoundsOf, guessableWords, indexText } from "../search/index-text.ts";
 import { padded } from "../search/trigrams.ts";
-import { type Database, type Db, inTransaction } from "./database.ts";
+import { type Database, type Db, dialectOf, inTransaction } from "./database.ts";
+import { objectRows, textRows } from "./dialect.ts";
 import { itemsAsOf } from "./published.ts";
+import { tsVector } from "./search-term.ts";
 
 /** What items can be narrowed down by. */
 export const facetKinds = ["category", "element", "verdict", "material", "age", "year"] as const;
@@ -21,7 +23,7 @@ export async function indexSnapshot(tx: Db, snapshot: Snapshot, categoryLabel: s
     select: { seq: true },
   });
   await forget(tx, snapshot.slug);
-  await layIn(tx, snapshot, newest.seq, categoryLabel);
+  await layIn(tx, [{ snapshot, seq: newest.seq, categoryLabel }]);
 }
 
 /** Lays in whatever is published and not yet indexed: an index in an older form, or a restored registry's. */
@@ -33,26 +35,53 @@ export async function indexWhatIsMissing(db: Database, categoryLabel: (category:
   for await (const { snapshot, entry } of itemsAsOf(Number.MAX_SAFE_INTEGER, db))
     await inTransaction(db, async (tx) => {
       await forget(tx, entry.slug);
-      await layIn(tx, snapshot, entry.seq, categoryLabel(snapshot.item.category));
+      await layIn(tx, [{ snapshot, seq: entry.seq, categoryLabel: categoryLabel(snapshot.item.category) }]);
       laidIn += 1;
     });
   return laidIn;
 }
 
-async function layIn(tx: Db, snapshot: Snapshot, seq: number, categoryLabel: string): Promise<void> {
-  const texts = textsOf(snapshot, categoryLabel);
-  const facets = facetsOf(snapshot);
-  await tx.$executeRaw`INSERT INTO item_search (rowid, slug, name, marks, words, codes, facets)
-    VALUES (${seq}, ${snapshot.slug}, ${texts.name}, ${texts.marks}, ${texts.words}, ${snapshot.item.gtin ?? ""},
-      ${facets.map(facetWord).join(" ")})`;
-  await tx.$executeRaw`INSERT INTO item_listing (seq, slug, name, nameKey)
-    VALUES (${seq}, ${snapshot.slug}, ${snapshot.item.name}, ${fold(snapshot.item.name)})`;
-  const list = JSON.stringify(facets);
+/** A snapshot and its number in the log, with its category in words. */
+export type Indexed = { snapshot: Snapshot; seq: number; categoryLabel: string };
+
+/** Lays items in that are not in the index yet, however many, in a few statements. */
+export async function layIn(tx: Db, items: readonly Indexed[]): Promise<void> {
+  const rows = items.map(({ snapshot, seq, categoryLabel }) => {
+    const { slug, item } = snapshot;
+    const texts = textsOf(snapshot, categoryLabel);
+    const facets = facetsOf(snapshot);
+    const columns = { ...texts, codes: item.gtin ?? "", facets: facets.map(facetWord).join(" ") };
+    return { seq, slug, label: item.name, nameKey: fold(item.name), columns, facets, texts: Object.values(texts) };
+  });
+  const laid = objectRows(
+    tx,
+    rows.map(({ seq, slug, label, nameKey, columns }) =>
+      dialectOf(tx) === "sqlite"
+        ? { seq, slug, label, nameKey, ...columns }
+        : { seq, slug, label, nameKey, vector: tsVector(columns) },
+    ),
+  );
+  if (dialectOf(tx) === "sqlite")
+    await tx.$executeRaw`INSERT INTO item_search (rowid, slug, name, marks, words, codes, facets)
+      SELECT value ->> 'seq', value ->> 'slug', value ->> 'name', value ->> 'marks', value ->> 'words', value ->> 'codes',
+        value ->> 'facets' FROM ${laid} laid`;
+  else
+    await tx.$executeRaw`INSERT INTO item_search (seq, slug, texts)
+      SELECT CAST(value ->> 'seq' AS INTEGER), value ->> 'slug', CAST(value ->> 'vector' AS tsvector) FROM ${laid} laid`;
+  await tx.$executeRaw`INSERT INTO item_listing (seq, slug, name, "nameKey")
+    SELECT CAST(value ->> 'seq' AS INTEGER), value ->> 'slug', value ->> 'label', value ->> 'nameKey' FROM ${laid} laid`;
+  const facets = objectRows(
+    tx,
+    rows.flatMap(({ seq, facets: each }) => each.map((facet) => ({ seq, ...facet }))),
+  );
   await tx.$executeRaw`INSERT INTO item_facet (seq, kind, value)
-    SELECT ${seq}, json_extract(value, '$.kind'), json_extract(value, '$.value') FROM json_each(${list})`;
+    SELECT CAST(value ->> 'seq' AS INTEGER), value ->> 'kind', value ->> 'value' FROM ${facets} facets`;
+  // "WHERE true" tells SQLite that ON CONFLICT belongs to the insertion.
   await tx.$executeRaw`INSERT INTO item_facet_count (kind, value, items)
-    SELECT kind, value, 1 FROM item_facet WHERE seq = ${seq} ON CONFLICT DO UPDATE SET items = items + 1`;
-  await learnWords(tx, guessableWords([texts.name, texts.marks, texts.words]));
+    SELECT value ->> 'kind', value ->> 'value', count(*) FROM ${facets} facets WHERE true
+    GROUP BY value ->> 'kind', value ->> 'value'
+    ON CONFLICT (kind, value) DO UPDATE SET items = item_facet_count.items + excluded.items`;
+  await learnWords(tx, guessableWords(rows.flatMap((row) => row.texts)));
 }
 
 async function forget(tx: Db, slug: string): Promise<void> {
@@ -63,21 +92,28 @@ async function forget(tx: Db, slug: string): Promise<void> {
     WHERE (kind, value) IN (SELECT kind, value FROM item_facet WHERE seq = ${seq})`;
   await tx.$executeRaw`DELETE FROM item_facet_count WHERE items <= 0`;
   await tx.$executeRaw`DELETE FROM item_facet WHERE seq = ${seq}`;
-  await tx.$executeRaw`DELETE FROM item_search WHERE rowid = ${seq}`;
+  if (dialectOf(tx) === "sqlite") await tx.$executeRaw`DELETE FROM item_search WHERE rowid = ${seq}`;
+  else await tx.$executeRaw`DELETE FROM item_search WHERE seq = ${seq}`;
   await tx.$executeRaw`DELETE FROM item_listing WHERE seq = ${seq}`;
 }
 
 /** Words stay once learnt: a slip that leads to a word no item holds any longer finds nothing, and no more. */
 async function learnWords(tx: Db, words: string[]): Promise<void> {
-  const list = JSON.stringify(words.map((word) => ({ word, padded: padded(word) })));
+  if (dialectOf(tx) === "postgres") {
+    await tx.$executeRaw`INSERT INTO item_word (word)
+      SELECT value FROM ${textRows(tx, words)} words ON CONFLICT (word) DO NOTHING`;
+    return;
+  }
+  const rows = objectRows(
+    tx,
+    words.map((word) => ({ word, padded: padded(word) })),
+  );
   await tx.$executeRaw`INSERT INTO item_word_trigrams (rowid, padded)
-    SELECT (SELECT coalesce(max(id), 0) FROM item_word) + row_number() OVER (ORDER BY json_extract(value, '$.word')),
-      json_extract(value, '$.padded')
-    FROM json_each(${list}) WHERE json_extract(value, '$.word') NOT IN (SELECT word FROM item_word)`;
+    SELECT (SELECT coalesce(max(id), 0) FROM item_word) + row_number() OVER (ORDER BY value ->> 'word'), value ->> 'padded'
+    FROM ${rows} words WHERE value ->> 'word' NOT IN (SELECT word FROM item_word)`;
   await tx.$executeRaw`INSERT INTO item_word (id, word)
-    SELECT (SELECT coalesce(max(id), 0) FROM item_word) + row_number() OVER (ORDER BY json_extract(value, '$.word')),
-      json_extract(value, '$.word')
-    FROM json_each(${list}) WHERE json_extract(value, '$.word') NOT IN (SELECT word FROM item_word)`;
+    SELECT (SELECT coalesce(max(id), 0) FROM item_word) + row_number() OVER (ORDER BY value ->> 'word'), value ->> 'word'
+    FROM ${rows} words WHERE value ->> 'word' NOT IN (SELECT word FROM item_word)`;
 }
 
 function textsOf({ item, specimens }: Snapshot, categoryLabel: string): Record<"name" | "marks" | "words", string> {

@@ -1,9 +1,11 @@
 import { editDistance, slipsAllowed } from "../search/edit-distance.ts";
 import { type Question, readQuestion } from "../search/read-question.ts";
 import { trigrams } from "../search/trigrams.ts";
-import { type Db, database } from "./database.ts";
+import { type Db, readDatabase } from "./database.ts";
 import { bySeq, type PublishedItem } from "./published.ts";
 import { type FacetKind, facetKinds, facetWord } from "./search-index.ts";
+import { askedOf, wordsNear } from "./search-statements.ts";
+import type { SearchTerm } from "./search-term.ts";
 
 export type SearchSort = "best" | "newest" | "name";
 export type SearchQuery = {
@@ -31,7 +33,7 @@ const rankedMatches = 2000;
  * Cursors stay true while items are published: by newest and by name they stand on the last item shown; by fit they
  * hold how many were shown and the number of the log at the first page, beyond which nothing is counted in. One that is none counts as the first page.
  */
-export async function searchPublished(query: SearchQuery, db: Db = database()): Promise<SearchPage> {
+export async function searchPublished(query: SearchQuery, db: Db = readDatabase()): Promise<SearchPage> {
   const limit = Math.min(query.limit ?? 20, 100);
   const { question, read, match } = await understood(db, query);
   const asked = query.q.trim() !== "";
@@ -51,15 +53,15 @@ export async function searchPublished(query: SearchQuery, db: Db = database()): 
 /** How many of the matching items have each value of each facet; null where too many match to count them in time. */
 export async function facetCounts(
   query: SearchQuery,
-  db: Db = database(),
+  db: Db = readDatabase(),
 ): Promise<Record<FacetKind, { value: string; items: number }[]> | null> {
   const { match } = await understood(db, query);
-  if (match !== "" && (await countMatches(db, match)) > rankedMatches) return null;
+  if (match !== null && (await countMatches(db, match)) > rankedMatches) return null;
   const rows =
-    match === ""
+    match === null
       ? await db.$queryRaw<FacetRow[]>`SELECT kind, value, items FROM item_facet_count`
       : await db.$queryRaw<FacetRow[]>`SELECT f.kind, f.value, count(*) AS items FROM item_facet f
-          WHERE f.seq IN (SELECT rowid FROM item_search WHERE item_search MATCH ${match}) GROUP BY f.kind, f.value`;
+          WHERE f.seq IN (${askedOf(db, match).seqs}) GROUP BY f.kind, f.value`;
   const byCount = rows
     .map(({ kind, value, items }) => ({ kind, value, items: Number(items) }))
     .sort((a, b) => b.items - a.items || (a.value < b.value ? -1 : 1));
@@ -72,31 +74,31 @@ export async function facetCounts(
 }
 
 /** Items that hold all words asked for but one: near, and no evidence about what was asked for. */
-export async function searchNear(q: string, limit = 3, db: Db = database()): Promise<PublishedItem[]> {
+export async function searchNear(q: string, limit = 3, db: Db = readDatabase()): Promise<PublishedItem[]> {
   const question = readQuestion(q);
   if (question.groups.length < 2 || question.groups.length > 6) return [];
   const read = await readSlips(db, question);
   const all = question.groups.map((_, left) => {
     const groups = question.groups.filter((_, index) => index !== left);
-    return `(${groups.map((group) => groupTerm(group, read)).join(" AND ")})`;
+    return { all: groups.map((group) => groupTerm(group, read)) };
   });
-  const { seqs } = await pages.best(db, all.join(" OR "), undefined, limit);
+  const { seqs } = await pages.best(db, { any: all }, undefined, limit);
   return bySeq(db, seqs);
 }
 
 export type Suggestion = { slug: string; name: string };
 
 /** The first few items whose name, mark or code goes on as typed: for a list under the search field. */
-export async function suggestItems(q: string, limit = 8, db: Db = database()): Promise<Suggestion[]> {
+export async function suggestItems(q: string, limit = 8, db: Db = readDatabase()): Promise<Suggestion[]> {
   const { question, read, match: whole } = await understood(db, { q });
   if (question.groups.length === 0) return [];
-  const match =
-    question.gtin.state === "ok"
-      ? whole
-      : `{name marks codes} : (${question.groups.map((group) => groupTerm(group, read)).join(" AND ")})`;
+  const inNames: SearchTerm = {
+    columns: ["name", "marks", "codes"],
+    hold: { all: question.groups.map((group) => groupTerm(group, read)) },
+  };
+  const { seq, fit, holds } = askedOf(db, question.gtin.state === "ok" && whole !== null ? whole : inNames);
   return db.$queryRaw<Suggestion[]>`SELECT l.slug, l.name FROM (
-      SELECT rowid AS seq, bm25(item_search, 0, 10, 6, 3, 8, 0) AS fit FROM item_search
-      WHERE item_search MATCH ${match} ORDER BY rowid DESC LIMIT 500) m
+      SELECT ${seq} AS seq, ${fit} AS fit FROM item_search WHERE ${holds} ORDER BY ${seq} DESC LIMIT 500) m
     JOIN item_listing l ON l.seq = m.seq ORDER BY m.fit, m.seq DESC LIMIT ${limit}`;
 }
 
@@ -105,33 +107,33 @@ type SeqRow = { seq: number | bigint };
 type Slips = SearchPage["read"];
 type Filters = { [kind in FacetKind]?: string | undefined };
 
-const quoted = (form: string): string => `"${form}"`;
-
 /** One word asked for: any of its forms, each the beginning of a word, or what it was read as. */
-function groupTerm({ word, forms }: Question["groups"][number], read: Slips): string {
-  const meant = read.filter((slip) => slip.typed === word).map((slip) => quoted(slip.as));
-  const terms = meant.length > 0 ? meant : forms.map((form) => `${quoted(form)}*`);
-  return `(${terms.join(" OR ")})`;
+function groupTerm({ word, forms }: Question["groups"][number], read: Slips): SearchTerm {
+  const meant = read.filter((slip) => slip.typed === word).map((slip) => ({ word: slip.as }));
+  return { any: meant.length > 0 ? meant : forms.map((form) => ({ word: form, beginning: true })) };
 }
 
-/** The question and filters for FTS5. Words are letters and digits in quotes, so nothing typed is ever syntax. */
-function matchExpression(question: Question, filters: Filters, read: Slips): string {
-  const facets = facetKinds.flatMap((kind) =>
-    filters[kind] ? [`facets : ${quoted(facetWord({ kind, value: filters[kind] }))}`] : [],
+/** What the index is asked by a question and filters; null where they ask for nothing. */
+function termOf(question: Question, filters: Filters, read: Slips): SearchTerm | null {
+  const facets = facetKinds.flatMap((kind): SearchTerm[] =>
+    filters[kind] ? [{ columns: ["facets"], hold: { word: facetWord({ kind, value: filters[kind] }) } }] : [],
   );
-  if (question.gtin.state === "ok") return [`codes : ${quoted(question.gtin.gtin)}`, ...facets].join(" AND ");
-  if (question.groups.length === 0) return facets.join(" AND ");
-  const words = question.groups.map((group) => groupTerm(group, read)).join(" AND ");
+  if (question.gtin.state === "ok")
+    return { all: [{ columns: ["codes"], hold: { word: question.gtin.gtin } }, ...facets] };
+  if (question.groups.length === 0) return facets.length > 0 ? { all: facets } : null;
+  const words: SearchTerm = { all: question.groups.map((group) => groupTerm(group, read)) };
+  const phrase = question.phrase.split(" ");
   // Whoever types a mark or a name as it stands gets it first: the phrase counts on top of its words.
-  const ranked = question.phrase.includes(" ") ? `((${words}) OR {name marks} : ${quoted(question.phrase)})` : words;
-  return [ranked, ...facets].join(" AND ");
+  const ranked: SearchTerm =
+    phrase.length > 1 ? { any: [words, { columns: ["name", "marks"], hold: { phrase } }] } : words;
+  return { all: [ranked, ...facets] };
 }
 
 /** A question read, its slips with it, and what the index is asked. */
 async function understood(db: Db, query: SearchQuery) {
   const question = readQuestion(query.q);
   const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
-  return { question, read, match: matchExpression(question, query, read) };
+  return { question, read, match: termOf(question, query, read) };
 }
 
 /** For each word that begins no word of the index: the words nearest to it, where it may be a slip of one. */
@@ -140,11 +142,9 @@ async function readSlips(db: Db, question: Question): Promise<Slips> {
   for (const { word, forms } of question.groups) {
     const most = slipsAllowed(word);
     if (most === 0 || (await isBeginning(db, forms))) continue;
-    const asked = trigrams(word).map(quoted).join(" OR ");
-    const near = await db.$queryRaw<{ word: string }[]>`SELECT word FROM item_word WHERE id IN (
-      SELECT rowid FROM item_word_trigrams WHERE item_word_trigrams MATCH ${asked} ORDER BY rank LIMIT 60)`;
+    const near = await wordsNear(db, word, trigrams(word));
     const measured = near
-      .map((row) => ({ as: row.word, slips: editDistance(word, row.word, most) }))
+      .map((other) => ({ as: other, slips: editDistance(word, other, most) }))
       .filter((row) => row.slips <= most);
     const fewest = Math.min(...measured.map((row) => row.slips));
     for (const { as, slips: count } of measured) if (count === fewest) slips.push({ typed: word, as });
@@ -161,12 +161,12 @@ async function isBeginning(db: Db, forms: string[]): Promise<boolean> {
   return false;
 }
 
-async function countMatches(db: Db, match: string): Promise<number> {
+async function countMatches(db: Db, match: SearchTerm | null): Promise<number> {
   const [row] =
-    match === ""
+    match === null
       ? await db.$queryRaw<{ n: number | bigint }[]>`SELECT count(*) AS n FROM item_listing`
       : await db.$queryRaw<{ n: number | bigint }[]>`
-          SELECT count(*) AS n FROM item_search WHERE item_search MATCH ${match}`;
+          SELECT count(*) AS n FROM item_search WHERE ${askedOf(db, match).holds}`;
   return Number(row?.n ?? 0);
 }
 
@@ -174,41 +174,48 @@ type Page = { seqs: number[]; next: (shown: number[]) => string | null };
 const numbers = (rows: SeqRow[]): number[] => rows.map((row) => Number(row.seq));
 const afterLast = (shown: number[]): string | null => shown.at(-1)?.toString() ?? null;
 
-const pages: Record<SearchSort, (db: Db, match: string, cursor: string | undefined, take: number) => Promise<Page>> = {
+type PageOf = (db: Db, match: SearchTerm | null, cursor: string | undefined, take: number) => Promise<Page>;
+
+const pages: Record<SearchSort, PageOf> = {
   best: async (db, match, cursor, take) => {
-    if (match === "") return pages.newest(db, match, cursor, take);
+    if (match === null) return pages.newest(db, match, cursor, take);
     const [, offsetText, headText] = /^(\d{1,6})x(\d{1,12})$/.exec(cursor ?? "") ?? [];
     const offset = Number(offsetText ?? 0);
     const head = headText === undefined ? await headOf(db) : Number(headText);
+    const { seq, fit, holds } = askedOf(db, match);
     const rows = await db.$queryRaw<SeqRow[]>`SELECT seq FROM (
-        SELECT rowid AS seq, bm25(item_search, 0, 10, 6, 3, 8, 0) AS fit FROM item_search
-        WHERE item_search MATCH ${match} AND rowid <= ${head} ORDER BY rowid DESC LIMIT ${rankedMatches})
+        SELECT ${seq} AS seq, ${fit} AS fit FROM item_search
+        WHERE ${holds} AND ${seq} <= CAST(${head} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${rankedMatches}) m
       ORDER BY fit, seq DESC LIMIT ${take} OFFSET ${offset}`;
     return { seqs: numbers(rows), next: (shown) => `${offset + shown.length}x${head}` };
   },
   newest: async (db, match, cursor, take) => {
     const before = /^\d{1,12}$/.test(cursor ?? "") ? Number(cursor) : Number.MAX_SAFE_INTEGER;
     const rows =
-      match === ""
+      match === null
         ? await db.$queryRaw<SeqRow[]>`
-            SELECT seq FROM item_listing WHERE seq < ${before} ORDER BY seq DESC LIMIT ${take}`
-        : await db.$queryRaw<SeqRow[]>`SELECT rowid AS seq FROM item_search
-            WHERE item_search MATCH ${match} AND rowid < ${before} ORDER BY rowid DESC LIMIT ${take}`;
+            SELECT seq FROM item_listing WHERE seq < CAST(${before} AS BIGINT) ORDER BY seq DESC LIMIT ${take}`
+        : await newestMatches(db, match, before, take);
     return { seqs: numbers(rows), next: afterLast };
   },
   name: async (db, match, cursor, take) => {
     const last = /^\d{1,12}$/.test(cursor ?? "") ? await nameKeyAt(db, Number(cursor)) : { nameKey: "", seq: 0 };
     const rows =
-      match === ""
+      match === null
         ? await db.$queryRaw<SeqRow[]>`SELECT seq FROM item_listing
-            WHERE (nameKey, seq) > (${last.nameKey}, ${last.seq}) ORDER BY nameKey, seq LIMIT ${take}`
+            WHERE ("nameKey", seq) > (${last.nameKey}, ${last.seq}) ORDER BY "nameKey", seq LIMIT ${take}`
         : await db.$queryRaw<SeqRow[]>`SELECT seq FROM item_listing
-            WHERE (nameKey, seq) > (${last.nameKey}, ${last.seq})
-              AND seq IN (SELECT rowid FROM item_search WHERE item_search MATCH ${match})
-            ORDER BY nameKey, seq LIMIT ${take}`;
+            WHERE ("nameKey", seq) > (${last.nameKey}, ${last.seq}) AND seq IN (${askedOf(db, match).seqs})
+            ORDER BY "nameKey", seq LIMIT ${take}`;
     return { seqs: numbers(rows), next: afterLast };
   },
 };
+
+function newestMatches(db: Db, match: SearchTerm, before: number, take: number): Promise<SeqRow[]> {
+  const { seq, holds } = askedOf(db, match);
+  return db.$queryRaw<SeqRow[]>`SELECT ${seq} AS seq FROM item_search
+    WHERE ${holds} AND ${seq} < CAST(${before} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${take}`;
+}
 
 async function headOf(db: Db): Promise<number> {
   const [row] = await db.$queryRaw<SeqRow[]>`SELECT coalesce(max(seq), 0) AS seq FROM item_listing`;
@@ -219,7 +226,7 @@ async function headOf(db: Db): Promise<number> {
 async function nameKeyAt(db: Db, seq: number): Promise<{ nameKey: string; seq: number }> {
   const [row] = await db.$queryRaw<
     { nameKey: string; seq: number | bigint }[]
-  >`SELECT l.nameKey, l.seq FROM item_listing l
-    WHERE l.slug = (SELECT slug FROM "Publication" WHERE seq = ${seq})`;
+  >`SELECT l."nameKey", l.seq FROM item_listing l
+    WHERE l.slug = (SELECT slug FROM "Publication" WHERE seq = CAST(${seq} AS BIGINT))`;
   return row ? { nameKey: row.nameKey, seq: Number(row.seq) } : { nameKey: "", seq: 0 };
 }

@@ -5,6 +5,7 @@ import { type Joined, joinSessions, type Sitting, shiftedTime } from "../consist
 import { type SessionFitness, sessionFitness } from "../consistency/session-fitness.ts";
 import { type CheckStandard, checkReadingsOf, listCheckStandards } from "./check-standards.ts";
 import type { Db } from "./database.ts";
+import { objectRows } from "./dialect.ts";
 import { listReadings, type StoredReading } from "./readings.ts";
 
 export type SessionFields = {
@@ -134,9 +135,9 @@ export async function joinReadings(tx: Db, of: { batchId?: string; instrumentId?
 
 export async function writeSessions(tx: Db, moves: Joined["moves"]): Promise<void> {
   for (let at = 0; at < moves.length; at += 5_000) {
-    const chunk = JSON.stringify(moves.slice(at, at + 5_000));
+    const chunk = objectRows(tx, moves.slice(at, at + 5_000));
     await tx.$executeRaw`
-      UPDATE "Reading" SET sessionId = m.value ->> 'sessionId' FROM json_each(${chunk}) m WHERE "Reading".id = m.value ->> 'id'`;
+      UPDATE "Reading" SET "sessionId" = m.value ->> 'sessionId' FROM ${chunk} m WHERE "Reading".id = m.value ->> 'id'`;
   }
 }
 

@@ -1,15 +1,13 @@
-import Database from "better-sqlite3";
 import { expect, it, vi } from "vitest";
 import { GET as readReadings } from "@/app/api/v1/items/[slug]/readings.csv/route.ts";
 import { GET as readItem } from "@/app/api/v1/items/[slug]/route.ts";
 import { asked, publishedRegistry } from "../support/published-database.ts";
+import { dropTriggers } from "../support/test-context.ts";
 
 it("a stored text that was changed is sent as it is, so that whoever checks it sees it; what is made of it is refused", async () => {
-  const { file } = await publishedRegistry();
-  const raw = new Database(file);
-  raw.exec('DROP TRIGGER "Publication_no_update"');
-  raw.prepare(`UPDATE "Publication" SET snapshot = replace(snapshot, '"format":1', '"format":3') WHERE seq = 4`).run();
-  raw.close();
+  const { db } = await publishedRegistry();
+  await dropTriggers(db, "Publication");
+  await db.$executeRaw`UPDATE "Publication" SET snapshot = replace(snapshot, '"format":1', '"format":3') WHERE seq = 4`;
   const params = { params: Promise.resolve({ slug: "rattle" }) };
   const response = await readItem(asked("/api/v1/items/rattle"), params);
   expect(response.status).toBe(200);

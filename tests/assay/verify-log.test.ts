@@ -68,12 +68,12 @@ beforeAll(async () => {
         .map((one) => one.snapshot),
     ].map((s) => ({ ...s, photos })),
   );
-  const { file, db } = await publishedRegistry(history);
+  const { url, db } = await publishedRegistry(history);
   head = history.at(-1)!.entry.hash;
   const signed = await signLogHead(db, { dataDir, clock: () => new Date("2026-11-29T09:00:00Z") });
   signer = signed!.publicKey;
   await db.$disconnect();
-  copyFileSync(file, join(dataDir, "registry.db"));
+  copyFileSync(url.slice("file:".length), join(dataDir, "registry.db"));
   writeFileSync(join(dataDir, "keys", "auth-secret"), "an invented secret");
 });
 

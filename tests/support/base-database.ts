@@ -3,24 +3,55 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "better-sqlite3";
+import type { ProvidedContext } from "vitest";
 import type { TestProject } from "vitest/node";
+import { startPostgres } from "../../commands/postgres.mjs";
 
 declare module "vitest" {
   export interface ProvidedContext {
+    /** The prepared SQLite file. */
     baseDatabase: string;
+    /** The prepared PostgreSQL database and its server's psql, where the run is on PostgreSQL. */
+    postgres: { admin: string; base: string; psql: string } | null;
   }
 }
 
-/** Built once a run, in a folder of the run's own; each test copies the file, which is fast and needs no clean-up code. */
-export default function setup(project: TestProject): () => void {
+const migrate = join(import.meta.dirname, "..", "..", "commands", "migrate.mjs");
+
+/**
+ * Built once a run; each test gets a copy of its own, which is fast and needs no clean-up code. With
+ * ASSAY_TEST_DATABASE=postgres the copies are databases of a server of the run's own, which goes with it.
+ */
+export default async function setup(project: TestProject): Promise<() => void> {
   const folder = mkdtempSync(join(tmpdir(), "assay-base-"));
   const file = join(folder, "base.db");
-  const script = join(import.meta.dirname, "..", "..", "commands", "migrate.mjs");
-  const run = spawnSync(process.execPath, [script, file], { encoding: "utf8" });
-  if (run.status !== 0) throw new Error(`The test database could not be made.\n${run.stdout}${run.stderr}`);
+  prepared(file);
   const db = new Database(file);
   db.pragma("wal_checkpoint(TRUNCATE)");
   db.close();
   project.provide("baseDatabase", file);
-  return () => rmSync(folder, { recursive: true, force: true });
+  const server = process.env.ASSAY_TEST_DATABASE === "postgres" ? await startPostgres() : null;
+  try {
+    project.provide("postgres", server && preparedOn(server));
+  } catch (error) {
+    server?.stop();
+    throw error;
+  }
+  return () => {
+    server?.stop();
+    rmSync(folder, { recursive: true, force: true });
+  };
+}
+
+function preparedOn(server: Awaited<ReturnType<typeof startPostgres>>): ProvidedContext["postgres"] {
+  const psql = join(server.bin, "psql");
+  const made = spawnSync(psql, [server.url(), "-qc", "CREATE DATABASE base"], { encoding: "utf8" });
+  if (made.status !== 0) throw made.error ?? new Error(made.stderr);
+  prepared(server.url("base"));
+  return { admin: server.url(), base: server.url("base"), psql };
+}
+
+function prepared(target: string): void {
+  const run = spawnSync(process.execPath, [migrate, target], { encoding: "utf8" });
+  if (run.status !== 0) throw new Error(`The test database could not be made.\n${run.stdout}${run.stderr}`);
 }

@@ -35,11 +35,11 @@ export async function publishAll(
 export async function publishedRegistry(
   revisions: readonly (PublishedRevision & { text: string })[] = sampleHistory(),
 ) {
-  const { db, file } = freshDatabase();
+  const { db, url } = freshDatabase();
   const dataDir = mkdtempSync(join(tmpdir(), "assay-data-"));
-  Object.assign(process.env, { DATA_DIR: dataDir, DATABASE_URL: `file:${file}`, BASE_URL: baseUrl });
+  Object.assign(process.env, { DATA_DIR: dataDir, DATABASE_URL: url, BASE_URL: baseUrl });
   await publishAll(db, revisions);
-  return { db, file, dataDir, revisions };
+  return { db, url, dataDir, revisions };
 }
 
 /** A request as a reader would send it. */

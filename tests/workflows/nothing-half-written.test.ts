@@ -10,14 +10,21 @@ import { publishItemWorkflow } from "@/lib/workflows/publish-item.ts";
 import { receiveFileWorkflow } from "@/lib/workflows/receive-file.ts";
 import { must } from "../support/bench-item.ts";
 import { bytesOf, imported, received, smallFile } from "../support/small-file.ts";
-import { contextAs } from "../support/test-context.ts";
+import { contextAs, onPostgres } from "../support/test-context.ts";
 
 /** What every table holds, so that "nothing was written" can be said of all of them at once. */
 async function contents(db: Database): Promise<string> {
-  const tables = await db.$queryRaw<{ name: string }[]>`
-    SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'item_search_%' AND name NOT LIKE 'item_word_trigrams_%' ORDER BY name`;
+  const tables = onPostgres()
+    ? await db.$queryRaw<{ name: string }[]>`
+        SELECT CAST(tablename AS text) AS name FROM pg_tables WHERE schemaname = 'public' ORDER BY tablename`
+    : await db.$queryRaw<{ name: string }[]>`
+        SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'item_search_%' AND name NOT LIKE 'item_word_trigrams_%' ORDER BY name`;
   const all: Record<string, unknown> = {};
-  for (const { name } of tables) all[name] = await db.$queryRawUnsafe(`SELECT * FROM "${name}"`);
+  for (const { name } of tables) {
+    // A search index of PostgreSQL has a type of its own, told as text.
+    const columns = onPostgres() && name === "item_search" ? "seq, slug, CAST(texts AS text)" : "*";
+    all[name] = await db.$queryRawUnsafe(`SELECT ${columns} FROM "${name}"`);
+  }
   return JSON.stringify(all, (_, value: unknown) => (typeof value === "bigint" ? Number(value) : value));
 }
 
