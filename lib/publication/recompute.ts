@@ -110,7 +110,7 @@ type Tally = { figures: number; differences: FigureDifference[] };
 /** Walks the published value; whatever else the new one carries is not asked. */
 function compare(published: unknown, recomputed: unknown, where: string, tally: Tally): void {
   if (typeof published === "object" && published !== null) {
-    const other = (typeof recomputed === "object" ? recomputed : null) as Record<string, unknown> | null;
+    const other = recomputed as Record<string, unknown> | null | undefined;
     if (Array.isArray(published) && (!Array.isArray(recomputed) || recomputed.length !== published.length)) {
       tally.figures += 1;
       tally.differences.push({ where, published, recomputed });

@@ -93,6 +93,11 @@ describe("what JSON cannot carry is refused, never dropped", () => {
   });
 });
 
+it("names the place of what is no number, the root by its slash", () => {
+  expect(() => canonicalJson(Number.NaN)).toThrow("not a finite number at /");
+  expect(() => canonicalJson({ a: [1, Number.POSITIVE_INFINITY] })).toThrow("not a finite number at /a/1");
+});
+
 describe("for any JSON value", () => {
   /** The same value with every object's members in the opposite order. */
   const reversed = (value: unknown): unknown => {

@@ -55,10 +55,8 @@ describe("the difference of two revisions", () => {
       after.specimens[0]!.parts[0]!.results[0]!.readings[0]!.mode = "another";
       return revisionDifference(before, after).map((change) => change.place.at(-2)!.label);
     };
-    const [{ row, id }] = sampleSnapshot().specimens[0]!.parts[0]!.results[0]!.readings as [
-      { row: number; id: string },
-    ];
-    expect(labels({ number: null, row })).toEqual([String(row)]);
+    const { row, id } = sampleSnapshot().specimens[0]!.parts[0]!.results[0]!.readings[0]!;
+    expect(labels({ number: null, row: row! })).toEqual([String(row)]);
     expect(labels({ number: null, row: null })).toEqual([id]);
   });
   it("a word that one of them does not have yet, and a whole that is there no more", () => {
