@@ -209,7 +209,9 @@ async function longImport(numpy: NumpyPeer | null): Promise<void> {
 }
 
 async function main(): Promise<void> {
-  const { values } = parseArgs({ options: { rounds: { type: "string", default: "9" } } });
+  const { values } = parseArgs({
+    options: { rounds: { type: "string", default: "9" }, part: { type: "string" }, items: { type: "string" } },
+  });
   const rounds = Number(values.rounds);
   if (!(Number.isInteger(rounds) && rounds > 0)) throw new Error("--rounds needs a whole number above zero");
   const numpy = await NumpyPeer.start();

@@ -48,8 +48,20 @@ export function withCheckDigit(first13: string): string {
   return `${first13}${(10 - (sum % 10)) % 10}`;
 }
 
-/** What is the same in every invented item: made once, since a registry of 100,000 is made of it. */
-const base = sampleSnapshot();
+/** What is the same in every invented item: made once, since a registry of 100,000 is made of it. Its part has ten readings. */
+const base = withTenReadings(sampleSnapshot());
+
+function withTenReadings(snapshot: Snapshot): Snapshot {
+  const [specimen] = snapshot.specimens;
+  const [part] = specimen?.parts ?? [];
+  const [result] = part?.results ?? [];
+  if (!specimen || !part || !result) throw new Error("the sample has a specimen with a part and a result");
+  const readings = Array.from({ length: 10 }, (_, i) => {
+    const like = result.readings[i % result.readings.length]!;
+    return { ...like, id: `r${i + 1}`, row: i + 1, number: String(100 + i) };
+  });
+  return { ...snapshot, specimens: [{ ...specimen, parts: [{ ...part, results: [{ ...result, readings }] }] }] };
+}
 
 /**
  * Item number `n` of an invented registry: the same for the same number, whatever else is made. Names repeat, as they do

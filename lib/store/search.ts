@@ -34,8 +34,21 @@ const rankedMatches = 2000;
  * hold how many were shown and the number of the log at the first page, beyond which nothing is counted in. One that is none counts as the first page.
  */
 export async function searchPublished(query: SearchQuery, db: Db = readDatabase()): Promise<SearchPage> {
+  return pageOf(db, query, await understood(db, query));
+}
+
+/** A page with how many of all matching items have each value of each facet, the question read and the index counted once. */
+export async function searchWithCounts(
+  query: SearchQuery,
+  db: Db = readDatabase(),
+): Promise<{ page: SearchPage; counts: FacetCounts | null }> {
+  const asked = await understood(db, query);
+  const page = await pageOf(db, query, asked);
+  return { page, counts: await countsOf(db, asked.match, page.total) };
+}
+
+async function pageOf(db: Db, query: SearchQuery, { question, read, match }: Understood): Promise<SearchPage> {
   const limit = Math.min(query.limit ?? 20, 100);
-  const { question, read, match } = await understood(db, query);
   const asked = query.q.trim() !== "";
   if (asked && question.groups.length === 0) return { hits: [], total: 0, nextCursor: null, read };
   const sort = query.sort ?? (asked ? "best" : "newest");
@@ -44,19 +57,17 @@ export async function searchPublished(query: SearchQuery, db: Db = readDatabase(
   const shown = page.seqs.slice(0, limit);
   return {
     hits: await bySeq(db, shown),
-    total: await countMatches(db, match),
+    total: page.total ?? (await countMatches(db, match)),
     nextCursor: page.seqs.length > limit ? page.next(shown) : null,
     read,
   };
 }
 
+export type FacetCounts = Record<FacetKind, { value: string; items: number }[]>;
+
 /** How many of the matching items have each value of each facet; null where too many match to count them in time. */
-export async function facetCounts(
-  query: SearchQuery,
-  db: Db = readDatabase(),
-): Promise<Record<FacetKind, { value: string; items: number }[]> | null> {
-  const { match } = await understood(db, query);
-  if (match !== null && (await countMatches(db, match)) > rankedMatches) return null;
+async function countsOf(db: Db, match: SearchTerm | null, total: number): Promise<FacetCounts | null> {
+  if (match !== null && total > rankedMatches) return null;
   const rows =
     match === null
       ? await db.$queryRaw<FacetRow[]>`SELECT kind, value, items FROM item_facet_count`
@@ -70,7 +81,7 @@ export async function facetCounts(
       kind,
       byCount.filter((row) => row.kind === kind).map(({ value, items }) => ({ value, items })),
     ]),
-  ) as Record<FacetKind, { value: string; items: number }[]>;
+  ) as FacetCounts;
 }
 
 /** Items that hold all words asked for but one: near, and no evidence about what was asked for. */
@@ -130,7 +141,9 @@ function termOf(question: Question, filters: Filters, read: Slips): SearchTerm |
 }
 
 /** A question read, its slips with it, and what the index is asked. */
-async function understood(db: Db, query: SearchQuery) {
+type Understood = { question: Question; read: Slips; match: SearchTerm | null };
+
+async function understood(db: Db, query: SearchQuery): Promise<Understood> {
   const question = readQuestion(query.q);
   const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
   return { question, read, match: termOf(question, query, read) };
@@ -170,7 +183,8 @@ async function countMatches(db: Db, match: SearchTerm | null): Promise<number> {
   return Number(row?.n ?? 0);
 }
 
-type Page = { seqs: number[]; next: (shown: number[]) => string | null };
+/** `total`: how many match in all, where the page's own statement has told it. */
+type Page = { seqs: number[]; next: (shown: number[]) => string | null; total?: number };
 const numbers = (rows: SeqRow[]): number[] => rows.map((row) => Number(row.seq));
 const afterLast = (shown: number[]): string | null => shown.at(-1)?.toString() ?? null;
 
@@ -183,11 +197,17 @@ const pages: Record<SearchSort, PageOf> = {
     const offset = Number(offsetText ?? 0);
     const head = headText === undefined ? await headOf(db) : Number(headText);
     const { seq, fit, holds } = askedOf(db, match);
-    const rows = await db.$queryRaw<SeqRow[]>`SELECT seq FROM (
+    const rows = await db.$queryRaw<(SeqRow & { n: number | bigint })[]>`SELECT seq, count(*) OVER () AS n FROM (
         SELECT ${seq} AS seq, ${fit} AS fit FROM item_search
         WHERE ${holds} AND ${seq} <= CAST(${head} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${rankedMatches}) m
       ORDER BY fit, seq DESC LIMIT ${take} OFFSET ${offset}`;
-    return { seqs: numbers(rows), next: (shown) => `${offset + shown.length}x${head}` };
+    const told = Number(rows[0]?.n ?? 0);
+    return {
+      seqs: numbers(rows),
+      next: (shown) => `${offset + shown.length}x${head}`,
+      // Not on a later page, which leaves out what was published since; and not where only some were looked at.
+      ...(cursor === undefined && told < rankedMatches ? { total: told } : {}),
+    };
   },
   newest: async (db, match, cursor, take) => {
     const before = /^\d{1,12}$/.test(cursor ?? "") ? Number(cursor) : Number.MAX_SAFE_INTEGER;

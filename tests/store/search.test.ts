@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Database } from "@/lib/store/database.ts";
-import { facetCounts, type SearchQuery, searchNear, searchPublished, suggestItems } from "@/lib/store/search.ts";
+import { type SearchQuery, searchNear, searchPublished, searchWithCounts, suggestItems } from "@/lib/store/search.ts";
 import { indexWhatIsMissing } from "@/lib/store/search-index.ts";
 import { publishAll } from "../support/published-database.ts";
 import { chained } from "../support/sample-revisions.ts";
@@ -83,9 +83,9 @@ describe("search", () => {
       "poppy-plate",
     ]);
     expect(await slugs({ q: "plate", category: "toy" })).toEqual([]);
-    const counts = await facetCounts({ q: "plate" }, db);
+    const { counts } = await searchWithCounts({ q: "plate" }, db);
     expect(counts?.category).toEqual([{ value: "plate-or-bowl", items: 4 }]);
-    expect((await facetCounts({ q: "" }, db))?.category).toEqual([
+    expect((await searchWithCounts({ q: "" }, db)).counts?.category).toEqual([
       { value: "plate-or-bowl", items: 4 },
       { value: "mug-or-cup", items: 1 },
     ]);

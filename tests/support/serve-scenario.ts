@@ -18,6 +18,8 @@ export type Served = {
   base: string;
   passwords: LoadedScenario["passwords"];
   dataDir: string;
+  /** The server's process. */
+  pid: () => number | undefined;
   /** Ends the server as a power cut would; `start` serves the same folder again. */
   kill: () => Promise<void>;
   start: () => Promise<void>;
@@ -79,6 +81,7 @@ export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
     base,
     passwords: scenario.passwords,
     dataDir,
+    pid: () => server.pid,
     kill: () => ended(server, "SIGKILL"),
     start,
     stop: async () => {

@@ -4,7 +4,7 @@ import { SelectField, TextField } from "@/app/_components/field.tsx";
 import { ScanButton } from "@/app/_components/scan-button.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { ageGroups, itemCategories, materials } from "@/lib/quantity/item-words.ts";
-import type { facetCounts } from "@/lib/store/search.ts";
+import type { FacetCounts } from "@/lib/store/search.ts";
 import { searchPage } from "@/lib/wording/catalogue.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
 import { ageGroupLabels, categoryLabels, labelOf, materialLabels } from "@/lib/wording/labels.ts";
@@ -12,7 +12,7 @@ import { verdictWords } from "@/lib/wording/verdicts.ts";
 import type { ItemSearch } from "./item-search.ts";
 import styles from "./items.module.css";
 
-type Counts = Awaited<ReturnType<typeof facetCounts>>;
+type Counts = FacetCounts | null;
 type Kind = keyof NonNullable<Counts>;
 
 const elements = ["Pb", "Cd", "As", "Hg", "Sb", "Cr", "Ni", "Ba"] as const;

@@ -9,7 +9,7 @@ import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { readQuestion } from "@/lib/search/read-question.ts";
 import type { PublishedItem } from "@/lib/store/published.ts";
-import { facetCounts, searchNear, searchPublished } from "@/lib/store/search.ts";
+import { searchNear, searchWithCounts } from "@/lib/store/search.ts";
 import { comparePage, searchPage } from "@/lib/wording/catalogue.ts";
 import { HitList } from "../_item/hit-list.tsx";
 import { ItemFilters } from "./item-filters.tsx";
@@ -29,7 +29,7 @@ export async function generateMetadata({ searchParams }: Props): Promise<Metadat
 export default async function ItemsPage({ searchParams }: Props) {
   const search = readItemSearch(await searchParams);
   await connection();
-  const [page, counts] = await Promise.all([searchPublished(search), facetCounts(search)]);
+  const { page, counts } = await searchWithCounts(search);
   return (
     <>
       <PageHead title={searchPage.title(search.q)}>
