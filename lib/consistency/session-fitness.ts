@@ -154,7 +154,7 @@ export const doubtedElements = (
 /** The one that corrects a part of its own material; else the one that says the least good. Null where none shows a recovery. */
 function chosenStandard({ standards }: ElementFitness, material: string): StandardVerdict | null {
   const shown = standards.filter((v) => v.recovery !== null);
-  const size = (v: StandardVerdict) => Math.hypot(...v.contributions.map((one) => one.relative ?? 0));
+  const size = (v: StandardVerdict) => Math.hypot(...v.contributions.map((one) => one.relative!));
   const corrects = shown.find((v) => v.corrected && v.standard.material === material);
   return (
     corrects ?? shown.reduce<StandardVerdict | null>((most, v) => (most && size(most) >= size(v) ? most : v), null)
@@ -202,7 +202,7 @@ function verdictOf(members: readonly Counted[], asked: boolean): StandardVerdict
     return {
       id: m.id,
       takenAt: m.takenAt,
-      value: belowDetection ? null : inUnit(value?.value ?? null, unit),
+      value: belowDetection ? null : inUnit(value!.value, unit),
       u: error && error.value > 0 && k ? (inUnit(error.value, unit) as number) / k : null,
       detectionLimit: inUnit(detectionLimit?.value ?? null, unit),
     };

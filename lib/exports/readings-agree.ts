@@ -12,7 +12,7 @@ export type ReadingsAgree = { rows: number; differing: { row: number; column: st
 export function readingsAgree(csv: string, snapshot: Snapshot): ReadingsAgree {
   const { data, meta } = Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true });
   const columns = readingColumns.filter((column) => meta.fields?.includes(column.name));
-  const own = readingRows(snapshot).map((row) => Papa.parse<string[]>(csvLine(columns, row)).data[0] ?? []);
+  const own = readingRows(snapshot).map((row) => Papa.parse<string[]>(csvLine(columns, row)).data[0]);
   const rows = Math.max(own.length, data.length);
   const differing = Array.from({ length: rows }, (_, i) => i).flatMap((i) => {
     const [mine, theirs] = [own[i], data[i]];

@@ -139,10 +139,11 @@ export const applicability = (subject: Subject, kind: QuantityKind, element: str
 const jurisdictions = [...new Set(allLimits.map((limit) => limit.jurisdiction))];
 const fitOrder = { in: 0, unsure: 1, out: 2 };
 
+const numberOf = ({ limit }: Standing): number => limit.value ?? 0;
 const byNearness = (a: Standing, b: Standing): number =>
   fitOrder[a.fit] - fitOrder[b.fit] ||
   a.open - b.open ||
   Number(a.limit.target !== "object") - Number(b.limit.target !== "object") ||
   jurisdictions.indexOf(a.limit.jurisdiction) - jurisdictions.indexOf(b.limit.jurisdiction) ||
-  (a.limit.value ?? 0) - (b.limit.value ?? 0) ||
+  numberOf(a) - numberOf(b) ||
   (a.limit.id < b.limit.id ? -1 : 1);

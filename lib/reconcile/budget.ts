@@ -71,7 +71,8 @@ export function budgetOf(fit: Fit, contributions: readonly StatedContribution[],
 }
 
 const around = (value: number, half: number): [number, number] => [value - half, value + half];
-const size = (one: StatedContribution): number => one.relative ?? one.absolute ?? 0;
+/** Of a contribution that was `checked`: one of the two is stated. */
+const size = (one: StatedContribution): number => one.relative ?? one.absolute!;
 
 function combined(parts: readonly Part[]): { u: number; nuEff: number; k: number; U: number } {
   return combine(parts.map(({ u, nu }) => (Number.isFinite(nu) ? { u, nu } : { u })));
@@ -101,7 +102,7 @@ function ownLine(fit: Fit, value: number, u: number): Omit<BudgetLine, "share"> 
 }
 
 function otherPart(one: StatedContribution, value: number): Part {
-  const u = one.relative === undefined ? (one.absolute ?? 0) : one.relative * Math.abs(value);
+  const u = one.relative === undefined ? one.absolute! : one.relative * Math.abs(value);
   const nu = one.nu ?? Infinity;
   const shared = one.shared === undefined ? {} : { shared: one.shared };
   const line = { code: one.code, value: null, u, nu: one.nu ?? null, type: one.type, source: one.source, ...shared };

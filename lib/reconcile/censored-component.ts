@@ -55,7 +55,7 @@ export function censoredFit(
   const relative = normal.mean > 0 ? normal.tau / normal.mean : 0;
   const uneven = normal.mean <= 0 || relative > policy.unevenFrom;
   const test = errorsKnown ? weightedMean(x.slice(0, detected.length), u.slice(0, detected.length)) : null;
-  const scatter = test === null ? null : { q: test.q, df: test.df, p: test.p ?? 1, tau: normal.tau, relative };
+  const scatter = test === null ? null : { q: test.q, df: test.df, p: test.p!, tau: normal.tau, relative };
   const options = { level: policy.level, cut: "small-sample" } as const;
   const [lo, hi] = censoredRandomEffects(x, u, censored, options).interval ?? [-Infinity, Infinity];
   if (uneven) {

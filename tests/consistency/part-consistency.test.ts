@@ -83,6 +83,29 @@ describe("partConsistency", () => {
     expect(operators!.compared!.difference).toBeLessThan(0);
   });
 
+  it("compares nothing where a level has no value, and shares what one session brought", () => {
+    const unseen = [shot("1", 400, "a"), shot("2", 410, "b"), shot("3", null, "a"), shot("4", null, "b")];
+    const compared = (at: (i: number) => Partial<ShotPlace>, given = shots) => {
+      const located = new Map(given.map((s, i) => [s.id, place({ spot: s.spot, ...at(i) })]));
+      return partConsistency(inputOf(given), located, sha256).compared.filter((c) => c.factor === "operator");
+    };
+    const halves = (i: number) => ({ operator: i < 2 ? "Otto" : "Tea" });
+    expect(compared(halves, unseen).map((c) => c.compared)).toEqual([null]);
+    const [ofOneSession] = compared((i) => ({ ...halves(i), session: "Monday" }));
+    const [ofOneAnalyser] = compared((i) => ({ ...halves(i), session: i < 2 ? "Monday" : "Tuesday" }));
+    const [ofTwo] = compared((i) => ({ ...halves(i), session: null, instrument: i < 2 ? "A" : "B" }));
+    expect([ofOneSession, ofOneAnalyser, ofTwo].map((c) => c!.compared!.leftOut)).toEqual([
+      ["calibration"],
+      ["calibration"],
+      [],
+    ]);
+  });
+  it("a reading left out changes nothing that can be told where no value was stated", () => {
+    const unseen = [shot("1", null, "a"), shot("2", null, "b"), shot("3", null, "c")];
+    const located = new Map(unseen.map((s) => [s.id, place({ spot: s.spot })]));
+    const { withoutEach } = partConsistency(inputOf(unseen), located, sha256);
+    expect(withoutEach?.map((one) => [one.state, one.change])).toEqual(Array(3).fill(["not-detected", null]));
+  });
   it("leaves each reading out in turn; all but one as if it had never been read", () => {
     const { withoutEach, whole } = consistency;
     expect(withoutEach?.map((one) => one.id)).toEqual(["1", "2", "3", "4", "5"]);
@@ -179,6 +202,24 @@ describe("checkSeries", () => {
     expect(b?.drift.status === "ok" ? b.drift.change : null).toBeCloseTo(0.12, 1);
   });
 
+  it("a blank makes no series, and a check without a stated error or below detection counts with what it has", () => {
+    const bare = sitting("bare", 1, [100, 101, 99]);
+    const [pb] = bare.fitness.elements;
+    const [verdict] = pb!.standards;
+    const altered = (change: object, checks = verdict!.checks): CheckedSitting => ({
+      ...bare,
+      fitness: { ...bare.fitness, elements: [{ ...pb!, standards: [{ ...verdict!, ...change, checks }] }] },
+    });
+    expect(checkSeries([altered({ certified: null, below: 1 })])).toEqual([]);
+    const [whole] = checkSeries([altered({})]);
+    const [mixed] = checkSeries([
+      altered(
+        {},
+        verdict!.checks.map((check, i) => ({ ...check, u: i === 0 ? 0 : null, value: i === 2 ? null : check.value })),
+      ),
+    ]);
+    expect([whole!.drift.status, mixed!.drift.status]).toEqual(["ok", "too-few"]);
+  });
   it("counts by analyser, operator and mode", () => {
     expect(driftCounts([...steady, ...drifting], "operator")).toMatchObject([
       { level: "Otto", series: 1, speakUp: 0, quiet: 1, checks: 8 },

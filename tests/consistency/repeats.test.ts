@@ -53,6 +53,20 @@ describe("repeatsOf", () => {
     expect(uneven.reasons).not.toContain("within-spots");
   });
 
+  it("cannot say of readings of one spot whose errors nobody states", () => {
+    const found = repeats([shot("1", "a", 400, null), shot("2", "a", 410, null), shot("3", "b", 405, null)]);
+    expect(found.spots.map((s) => [s.p, s.state])).toEqual([
+      [null, "cannot-say"],
+      [null, "one-reading"],
+    ]);
+  });
+  it("names a spot that stands apart from the others", () => {
+    const even = [400, 404, 396, 402, 398, 401].map((value, i) => shot(String(i), `s${i}`, value, 3));
+    const found = repeats([...even, shot("x", "chip", 900, 3)]);
+    expect(found.candidates).toEqual(["x"]);
+    expect(found.verdict).toBe("differ");
+    expect(found.reasons).toContain("stands-apart");
+  });
   it("says that it cannot say", () => {
     expect(repeats([]).reasons).toEqual(["no-readings"]);
     expect(repeats([shot("1", "a", 400)]).reasons).toEqual(["one-reading"]);
