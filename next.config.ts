@@ -17,8 +17,8 @@ const securityHeaders = [
 const publicPolicy = process.env.NODE_ENV === "development" ? `${fixedPolicy} 'unsafe-eval'` : fixedPolicy;
 
 const config: NextConfig = {
-  // Both load compiled code at run time and must not be bundled.
-  serverExternalPackages: ["better-sqlite3", "@prisma/schema-engine-wasm"],
+  // They load code at run time, or count for the whole process: not to be bundled.
+  serverExternalPackages: ["better-sqlite3", "@prisma/schema-engine-wasm", "pino", "prom-client"],
   turbopack: { root },
   outputFileTracingRoot: root,
   poweredByHeader: false,
@@ -30,10 +30,10 @@ const config: NextConfig = {
     return [
       { source: "/:path*", headers: securityHeaders },
       // We keep rendered item pages ourselves (page-cache.mjs); who else keeps one has to ask whether it still stands.
-      {
-        source: "/items/:path*",
+      ...["/items/:path*", "/es/items/:path*"].map((source) => ({
+        source,
         headers: [{ key: "Cache-Control", value: "public, max-age=0, must-revalidate" }],
-      },
+      })),
       {
         source: "/((?!bench|review|account).*)",
         headers: [{ key: "Content-Security-Policy", value: publicPolicy }],

@@ -1,5 +1,9 @@
 import { problemJson, problemJsonType } from "@/lib/exports/problem-json.ts";
+import { systemClock } from "@/lib/platform/clock.ts";
 import { environment } from "@/lib/platform/environment.ts";
+import { errorFacts, log } from "@/lib/platform/log.ts";
+import { takeReadTurn } from "@/lib/platform/read-turns.ts";
+import { running } from "@/lib/platform/running.ts";
 import { sha256 } from "@/lib/platform/sha256.ts";
 import type { Problem } from "@/lib/quantity/problem.ts";
 
@@ -55,21 +59,38 @@ export const jsonReply = (request: Request, value: unknown, about: Partial<Reply
   reply(request, `${JSON.stringify(value)}\n`, { type: "application/json", lasts: "newest", ...about });
 
 /** The first problem as RFC 9457 has it, with its own status. */
-export function problemReply(request: Request, problems: readonly Problem[]): Response {
+export function problemReply(
+  request: Request,
+  problems: readonly Problem[],
+  more: Record<string, string> = {},
+): Response {
   const [problem = { code: "read-failed" }] = problems;
   const body = problemJson(problem, { baseUrl: environment().baseUrl, instance: new URL(request.url).pathname });
   return new Response(`${JSON.stringify(body)}\n`, {
     status: body.status,
-    headers: { ...openToAll, "content-type": problemJsonType, "cache-control": "no-store" },
+    headers: { ...openToAll, "content-type": problemJsonType, "cache-control": "no-store", ...more },
   });
 }
 
-/** Runs a handler; what breaks is written to the server's own log and answered as a problem that tells nothing of it. */
+/**
+ * Runs a handler, unless its asker has had many answers in this minute; what breaks is written to the server's own log and answered
+ * as a problem that tells nothing of it.
+ */
 export async function answered(request: Request, work: () => Promise<Response>): Promise<Response> {
+  const wait = takeReadTurn(
+    request.headers.get("x-forwarded-for") ?? "",
+    running().READS_A_MINUTE,
+    systemClock().getTime(),
+  );
+  if (wait > 0)
+    return problemReply(request, [{ code: "rate-limited", allowed: `${wait} seconds` }], {
+      "retry-after": String(wait),
+    });
   try {
     return await work();
   } catch (error) {
-    console.error(`${new URL(request.url).pathname}: not answered`, error);
+    const path = new URL(request.url).pathname;
+    log().error({ requestId: request.headers.get("x-request-id"), path, ...errorFacts(error) }, "not answered");
     return problemReply(request, [{ code: "read-failed" }]);
   }
 }
