@@ -22,7 +22,10 @@ export type SearchPage = {
   read: { typed: string; as: string }[];
 };
 
-/** Only the newest so many matches are put in order of fit: beyond it a question says too little to rank by. */
+/**
+ * Only the newest so many matches are put in order of fit: beyond it a question says too little to rank by. What then holds all
+ * its words in name or marks comes first, however old.
+ */
 const rankedMatches = 2000;
 
 /**
@@ -47,13 +50,13 @@ export async function searchWithCounts(
   return { page, counts: await countsOf(db, asked.match, page.total) };
 }
 
-async function pageOf(db: Db, query: SearchQuery, { question, read, match }: Understood): Promise<SearchPage> {
+async function pageOf(db: Db, query: SearchQuery, { question, read, match, closer }: Understood): Promise<SearchPage> {
   const limit = Math.min(query.limit ?? 20, 100);
   const asked = query.q.trim() !== "";
   if (asked && question.groups.length === 0) return { hits: [], total: 0, nextCursor: null, read };
   const sort = query.sort ?? (asked ? "best" : "newest");
   // One more than is shown tells whether there is a next page.
-  const page = await pages[sort](db, match, query.cursor, limit + 1);
+  const page = await pages[sort](db, match, query.cursor, limit + 1, closer);
   const shown = page.seqs.slice(0, limit);
   return {
     hits: await bySeq(db, shown),
@@ -126,9 +129,7 @@ function groupTerm({ word, forms }: Question["groups"][number], read: Slips): Se
 
 /** What the index is asked by a question and filters; null where they ask for nothing. */
 function termOf(question: Question, filters: Filters, read: Slips): SearchTerm | null {
-  const facets = facetKinds.flatMap((kind): SearchTerm[] =>
-    filters[kind] ? [{ columns: ["facets"], hold: { word: facetWord({ kind, value: filters[kind] }) } }] : [],
-  );
+  const facets = facetTerms(filters);
   if (question.gtin.state === "ok")
     return { all: [{ columns: ["codes"], hold: { word: question.gtin.gtin } }, ...facets] };
   if (question.groups.length === 0) return facets.length > 0 ? { all: facets } : null;
@@ -140,13 +141,26 @@ function termOf(question: Question, filters: Filters, read: Slips): SearchTerm |
   return { all: [ranked, ...facets] };
 }
 
+/** The same words, all of them in names or marks; null for a product code or no words. */
+function closerTerm(question: Question, filters: Filters, read: Slips): SearchTerm | null {
+  if (question.gtin.state === "ok" || question.groups.length === 0) return null;
+  const words: SearchTerm = { all: question.groups.map((group) => groupTerm(group, read)) };
+  return { all: [{ columns: ["name", "marks"], hold: words }, ...facetTerms(filters)] };
+}
+
+const facetTerms = (filters: Filters): SearchTerm[] =>
+  facetKinds.flatMap((kind): SearchTerm[] =>
+    filters[kind] ? [{ columns: ["facets"], hold: { word: facetWord({ kind, value: filters[kind] }) } }] : [],
+  );
+
 /** A question read, its slips with it, and what the index is asked. */
-type Understood = { question: Question; read: Slips; match: SearchTerm | null };
+type Understood = { question: Question; read: Slips; match: SearchTerm | null; closer: SearchTerm | null };
 
 async function understood(db: Db, query: SearchQuery): Promise<Understood> {
   const question = readQuestion(query.q);
   const read = question.gtin.state === "ok" ? [] : await readSlips(db, question);
-  return { question, read, match: termOf(question, query, read) };
+  const match = termOf(question, query, read);
+  return { question, read, match, closer: closerTerm(question, query, read) };
 }
 
 /** For each word that begins no word of the index: the words nearest to it, where it may be a slip of one. */
@@ -188,10 +202,16 @@ type Page = { seqs: number[]; next: (shown: number[]) => string | null; total?: 
 const numbers = (rows: SeqRow[]): number[] => rows.map((row) => Number(row.seq));
 const afterLast = (shown: number[]): string | null => shown.at(-1)?.toString() ?? null;
 
-type PageOf = (db: Db, match: SearchTerm | null, cursor: string | undefined, take: number) => Promise<Page>;
+type PageOf = (
+  db: Db,
+  match: SearchTerm | null,
+  cursor: string | undefined,
+  take: number,
+  closer?: SearchTerm | null,
+) => Promise<Page>;
 
 const pages: Record<SearchSort, PageOf> = {
-  best: async (db, match, cursor, take) => {
+  best: async (db, match, cursor, take, closer = null) => {
     if (match === null) return pages.newest(db, match, cursor, take);
     const [, offsetText, headText] = /^(\d{1,6})x(\d{1,12})$/.exec(cursor ?? "") ?? [];
     const offset = Number(offsetText ?? 0);
@@ -202,8 +222,9 @@ const pages: Record<SearchSort, PageOf> = {
         WHERE ${holds} AND ${seq} <= CAST(${head} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${rankedMatches}) m
       ORDER BY fit, seq DESC LIMIT ${take} OFFSET ${offset}`;
     const told = Number(rows[0]?.n ?? 0);
+    const broad = closer !== null && (told >= rankedMatches || (told === 0 && offset > 0));
     return {
-      seqs: numbers(rows),
+      seqs: broad ? await closerFirst(db, match, closer, { head, take, offset }) : numbers(rows),
       next: (shown) => `${offset + shown.length}x${head}`,
       // Not on a later page, which leaves out what was published since; and not where only some were looked at.
       ...(cursor === undefined && told < rankedMatches ? { total: told } : {}),
@@ -230,6 +251,25 @@ const pages: Record<SearchSort, PageOf> = {
     return { seqs: numbers(rows), next: afterLast };
   },
 };
+
+/** For more matches than are ranked: those that hold the words in name or marks, then the rest of the newest by their fit. */
+async function closerFirst(
+  db: Db,
+  match: SearchTerm,
+  closer: SearchTerm,
+  { head, take, offset }: { head: number; take: number; offset: number },
+): Promise<number[]> {
+  const near = askedOf(db, closer);
+  const { seq, fit, holds } = askedOf(db, match);
+  const rows = await db.$queryRaw<SeqRow[]>`SELECT seq FROM (
+      SELECT * FROM (SELECT ${near.seq} AS seq, 0 AS tier, CAST(NULL AS REAL) AS fit FROM item_search
+        WHERE ${near.holds} AND ${near.seq} <= CAST(${head} AS BIGINT) ORDER BY ${near.seq} DESC LIMIT ${rankedMatches}) a
+      UNION ALL
+      SELECT * FROM (SELECT ${seq} AS seq, 1 AS tier, ${fit} AS fit FROM item_search
+        WHERE ${holds} AND ${seq} <= CAST(${head} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${rankedMatches}) b) both_tiers
+    GROUP BY seq ORDER BY min(tier), coalesce(min(fit), 0), seq DESC LIMIT ${take} OFFSET ${offset}`;
+  return numbers(rows);
+}
 
 function newestMatches(db: Db, match: SearchTerm, before: number, take: number): Promise<SeqRow[]> {
   const { seq, holds } = askedOf(db, match);
