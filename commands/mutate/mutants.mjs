@@ -1,5 +1,8 @@
+import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
+import { relative } from "node:path";
 import ts from "typescript";
+import { root } from "../prepare.mjs";
 
 const swapped = new Map([
   [ts.SyntaxKind.PlusToken, "-"],
@@ -109,22 +112,27 @@ const resultOf = (node) => {
   return ts.isArrowFunction(node) && !ts.isBlock(node.body) ? node.body : undefined;
 };
 
-/** `count` of them, drawn without replacement by a seeded generator (mulberry32), in file order. */
-export function sample(mutants, count, seed) {
-  let state = seed | 0;
-  const next = () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
-  };
-  const pool = mutants.map((_, index) => index);
-  for (let i = 0; i < Math.min(count, pool.length); i++) {
-    const j = i + Math.floor(next() * (pool.length - i));
-    [pool[i], pool[j]] = [pool[j], pool[i]];
+/**
+ * `count` of them, the first in an order that a digest of the seed and of each mutant's own text sets, so that a change of one file
+ * leaves the sample of the others as it was. Those that `argued` says nothing can show are passed over and counted.
+ */
+export function sample(mutants, count, seed, argued) {
+  const met = new Map();
+  const ranked = mutants.map((mutant, place) => {
+    const text = [seed, relative(root, mutant.file), mutant.before, mutant.after].join("\n");
+    met.set(text, (met.get(text) ?? 0) + 1);
+    const rank = createHash("sha256")
+      .update(`${text}\n${met.get(text)}`)
+      .digest("hex");
+    return { mutant, place, rank };
+  });
+  ranked.sort((a, b) => (a.rank < b.rank ? -1 : 1));
+  const chosen = [];
+  let passedOver = 0;
+  for (const one of ranked) {
+    if (chosen.length === count) break;
+    if (argued(one.mutant)) passedOver += 1;
+    else chosen.push(one);
   }
-  return pool
-    .slice(0, count)
-    .sort((a, b) => a - b)
-    .map((index) => mutants[index]);
+  return { chosen: chosen.sort((a, b) => a.place - b.place).map(({ mutant }) => mutant), passedOver };
 }

@@ -54,6 +54,15 @@ describe("detectionNoncentrality", () => {
     for (const [nu, delta] of scipy) expect(detectionNoncentrality({ nu })).toBeCloseTo(delta, 11);
     expect(detectionNoncentrality({ nu: 6, alpha: 0.01, beta: 0.1 })).toBeCloseTo(4.741768444145439, 11);
   });
+  it("and with R's noncentral t where both risks are large and the distance small", () => {
+    // R 4.2.2: uniroot(function(d) pt(qt(1 - alpha, nu), nu, d) - beta, c(0, 5), tol = 1e-13)
+    const r: [number, number, number, number][] = [
+      [1, 0.4, 0.4, 0.5162487811],
+      [4, 0.4, 0.4, 0.5088511681],
+      [19, 0.3, 0.45, 0.6524528585],
+    ];
+    for (const [nu, alpha, beta, delta] of r) expect(detectionNoncentrality({ nu, alpha, beta })).toBeCloseTo(delta, 8);
+  });
   it("is z_α + z_β with a known standard deviation", () => {
     expect(detectionNoncentrality({ nu: Infinity })).toBeCloseTo(2 * 1.6448536269514722, 14);
   });

@@ -27,6 +27,10 @@ describe("upper tails keep their digits", () => {
     expect(normalLogCdf(-1e10)).toBe(-5e19);
     expect(relative(normalLogCdf(10), -7.61985302416053e-24)).toBeLessThan(1e-12);
   });
+  it("the normal quantile reaches its ends, is nought in the middle and nothing beyond", () => {
+    expect([0, 0.5, 1].map(normalQuantile)).toEqual([Number.NEGATIVE_INFINITY, 0, Number.POSITIVE_INFINITY]);
+    expect([-0.1, 1.1].map(normalQuantile)).toEqual([Number.NaN, Number.NaN]);
+  });
   it("t with one degree of freedom is Cauchy's: P = ½ − arctan(t)/π", () => {
     for (const t of [-50, -1, -1e-8, 0, 1e-8, 1e-3, 0.5, 1, 2])
       expect(relative(tUpperTail(t, 1), 0.5 - Math.atan(t) / Math.PI)).toBeLessThan(1e-13);
