@@ -108,6 +108,6 @@ export function handFileName(now: Date, timeZone: string): string {
     minute: "2-digit",
     hourCycle: "h23",
   }).formatToParts(now);
-  const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)?.value ?? "";
+  const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)!.value;
   return `by hand ${part("year")}-${part("month")}-${part("day")} ${part("hour")}-${part("minute")}.tsv`;
 }

@@ -55,7 +55,7 @@ export function checkFigure(
       id,
       when: dayAndClock(takenAt),
       recovery: recovery === null ? "not detected" : significant(recovery, 3),
-      average: averages.has(id) ? significant(averages.get(id) ?? 0, 3) : "–",
+      average: averages.has(id) ? significant(averages.get(id)!, 3) : "–",
       judged: withinWords(within),
       says: listed(saysOf(id)) || "–",
     })),
@@ -65,7 +65,7 @@ export function checkFigure(
 function signalsAt(chart: Extract<CheckChart, { status: "ok" }>, id: string): string[] {
   return Object.entries(chart.signals)
     .filter(([, ids]) => ids.includes(id))
-    .map(([name]) => signalWords[name] ?? name);
+    .map(([name]) => signalWords[name]!);
 }
 
 function headline(points: readonly CheckPoint[], chart: CheckChart, saysOf: (id: string) => string[]): string {

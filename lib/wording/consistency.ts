@@ -40,8 +40,7 @@ const cannotTell: Record<Exclude<VarianceComponents["status"], "ok">, (factor: s
 /** One line of the table of variance components: what it contributes, or what is lacking to say so. */
 export function componentText(factor: Factor, result: VarianceComponents, unit: string): string {
   if (result.status !== "ok") return `Cannot be said: ${cannotTell[result.status](factorWords[factor])}.`;
-  const [own, repeat] = result.components;
-  if (!own || !repeat) return "Cannot be said.";
+  const [own, repeat] = [result.components[0]!, result.components[1]!]; // the factor's own, and that of repeats
   const share = own.share === null ? "" : `, ${significant(own.share * 100, 2)} % of the scatter`;
   return `A standard deviation of ${amountText(own.sd, unit)} from ${factorWords[factor]} to ${factorWords[factor]}${share}; ${amountText(repeat.sd, unit)} from one reading to the next.`;
 }

@@ -66,9 +66,9 @@ function linesOf(cells: readonly CoverageCell[]): CoverageLine[] {
   }
   return [...groups].map(([key, alike]) => ({
     key,
-    spots: String(alike[0]?.spots),
-    spread: `${upTo(alike[0]?.spread ?? 0)} %`,
-    error: `${upTo(alike[0]?.u ?? 0)} %`,
+    spots: String(alike[0]!.spots),
+    spread: `${upTo(alike[0]!.spread)} %`,
+    error: `${upTo(alike[0]!.u)} %`,
     parts: rangeOf(alike.map((cell) => cell.trials)),
     cells: shares.map((share) =>
       alike
@@ -79,41 +79,45 @@ function linesOf(cells: readonly CoverageCell[]): CoverageLine[] {
   }));
 }
 
-const shortCells = coverageCells.filter((cell) => shortfallsOf(cell).some(({ explained }) => !explained));
-const edgeCells = coverageCells.filter((cell) => {
-  const missed = shortfallsOf(cell);
-  return missed.length > 0 && missed.every(({ explained }) => explained);
-});
-const trials = coverageCells.map((cell) => cell.trials);
-const parts = trials.reduce((sum, number) => sum + number, 0).toLocaleString("en");
-
 const describe = (cell: CoverageCell): string =>
   `${shapeWords[cell.shape]}, ${counted(cell.spots, "spot")}, spread ${upTo(cell.spread)} %, counting error ${upTo(cell.u)} %, ${upTo(cell.below)} % not seen: ${standing(cell).replace("falls short: ", "")} (${counted(cell.trials, "part")}).`;
 
+/** The words of the methods page for cells measured by some version of the method. */
+export function coverageTableOf(coverageCells: readonly CoverageCell[], madeBy = coverageMadeBy) {
+  const shortCells = coverageCells.filter((cell) => shortfallsOf(cell).some(({ explained }) => !explained));
+  const edgeCells = coverageCells.filter((cell) => {
+    const missed = shortfallsOf(cell);
+    return missed.length > 0 && missed.every(({ explained }) => explained);
+  });
+  const trials = coverageCells.map((cell) => cell.trials);
+  const parts = trials.reduce((sum, number) => sum + number, 0).toLocaleString("en");
+  return {
+    title: "How often the range is right",
+    lead: `We made up ${parts} parts whose true content we knew and put each through the whole method, ${rangeOf(trials)} for each of ${coverageCells.length} kinds of part. Of these kinds, ${coverageCells.length - shortCells.length} meet our aims.`,
+    aims: `The aims: of the stated ranges at least ${upTo(coverageAims.covered)} in 100 hold the true mean, no more than ${upTo(coverageAims.unsafe)} in 100 lie wholly below it (the unsafe side), and no more than ${upTo(coverageAims.wrongBelow)} in 100 parts are called “below” a limit that they are in truth above.`,
+    onPaper: "The tables behind this fill many sheets and are left out on paper. They stand on this page on a screen.",
+    made: `Simulated with method version ${madeBy.version}, policy ${madeBy.policy}. Anyone can run it again: npm run coverage. ${
+      edgeCells.length === 0
+        ? ""
+        : `${edgeCells.length} of the kinds that meet the aims were measured just on the wrong side of one, by less than chance alone explains at this number of parts.`
+    }`,
+    shortTitle: shortCells.length === 0 ? null : "Kinds of part that fall short",
+    short: shortCells.map(describe),
+    reading:
+      "In each cell: of the stated ranges, how many held the true mean and how many were too low; of all parts, how many were wrongly called “below” a limit; how many got a range at all; and the typical width of a range, as a multiple of the mean. Spread is how much the places of a part differ, error the analyser's own, both beside the mean; “not seen” is the share of readings below detection.",
+    columns: { spots: "Spots", spread: "Spread", error: "Error", parts: "Parts each" },
+    shareColumns: shares.map((share) => (share === 0 ? "All spots seen" : `${upTo(share)} % not seen`)),
+    groups: (["even", "normal", "lognormal", "gamma"] as const).map((shape) => {
+      const cells = coverageCells.filter((cell) => cell.shape === shape);
+      const short = cells.filter((cell) => shortCells.includes(cell)).length;
+      return {
+        shape,
+        title: `${shapeWords[shape]}: ${counted(cells.length, "kind")} of part, ${short === 0 ? "all meet the aims" : `${short} of them short`}`,
+        lines: linesOf(cells),
+      };
+    }),
+  };
+}
+
 /** How often the stated ranges hold the truth, measured, in words for the methods page. */
-export const coverageTable = {
-  title: "How often the range is right",
-  lead: `We made up ${parts} parts whose true content we knew and put each through the whole method, ${rangeOf(trials)} for each of ${coverageCells.length} kinds of part. Of these kinds, ${coverageCells.length - shortCells.length} meet our aims.`,
-  aims: `The aims: of the stated ranges at least ${upTo(coverageAims.covered)} in 100 hold the true mean, no more than ${upTo(coverageAims.unsafe)} in 100 lie wholly below it (the unsafe side), and no more than ${upTo(coverageAims.wrongBelow)} in 100 parts are called “below” a limit that they are in truth above.`,
-  onPaper: "The tables behind this fill many sheets and are left out on paper. They stand on this page on a screen.",
-  made: `Simulated with method version ${coverageMadeBy.version}, policy ${coverageMadeBy.policy}. Anyone can run it again: npm run coverage. ${
-    edgeCells.length === 0
-      ? ""
-      : `${edgeCells.length} of the kinds that meet the aims were measured just on the wrong side of one, by less than chance alone explains at this number of parts.`
-  }`,
-  shortTitle: shortCells.length === 0 ? null : "Kinds of part that fall short",
-  short: shortCells.map(describe),
-  reading:
-    "In each cell: of the stated ranges, how many held the true mean and how many were too low; of all parts, how many were wrongly called “below” a limit; how many got a range at all; and the typical width of a range, as a multiple of the mean. Spread is how much the places of a part differ, error the analyser's own, both beside the mean; “not seen” is the share of readings below detection.",
-  columns: { spots: "Spots", spread: "Spread", error: "Error", parts: "Parts each" },
-  shareColumns: shares.map((share) => (share === 0 ? "All spots seen" : `${upTo(share)} % not seen`)),
-  groups: (["even", "normal", "lognormal", "gamma"] as const).map((shape) => {
-    const cells = coverageCells.filter((cell) => cell.shape === shape);
-    const short = cells.filter((cell) => shortCells.includes(cell)).length;
-    return {
-      shape,
-      title: `${shapeWords[shape]}: ${counted(cells.length, "kind")} of part, ${short === 0 ? "all meet the aims" : `${short} of them short`}`,
-      lines: linesOf(cells),
-    };
-  }),
-};
+export const coverageTable = coverageTableOf(coverageCells);

@@ -46,5 +46,5 @@ export const reviewProblems: ProblemWords = {
 };
 
 const isState = (p: Problem): boolean =>
-  ["draft", "submitted", "approved", "published", "withdrawn"].includes(p.found ?? "");
+  ["draft", "submitted", "approved", "published", "withdrawn"].includes(p.found!);
 const nameOf = (p: Problem, otherwise: string): string => (p.found ? p.found : otherwise);

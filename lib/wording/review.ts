@@ -64,7 +64,7 @@ const doneWords: Record<string, string> = {
 
 /** Said on the page once a decision is given; null for anything else. */
 export const reviewDoneWords = (decision: string | undefined): string | null =>
-  decision !== undefined && Object.hasOwn(doneWords, decision) ? (doneWords[decision] ?? null) : null;
+  decision !== undefined && Object.hasOwn(doneWords, decision) ? doneWords[decision]! : null;
 
 export const decisionMissing = "Choose one: approve what is shown, ask for more shots, or send it back.";
 
