@@ -5,8 +5,10 @@ const subcommands: Record<string, () => Promise<{ run: (args: string[]) => Promi
   reconcile: () => import("./reconcile.ts"),
   "verify-log": () => import("./verify-log.ts"),
   "verify-files": () => import("./verify-files.ts"),
+  "verify-all": () => import("./verify-all.ts"),
   reproduce: () => import("./reproduce.ts"),
   export: () => import("./export.ts"),
+  import: () => import("./import.ts"),
   backup: () => import("./backup.ts"),
   restore: () => import("./restore.ts"),
 };

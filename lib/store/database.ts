@@ -76,13 +76,25 @@ export function readDatabase(): Database {
  * other way, and on PostgreSQL each transaction first takes a lock of the registry's own. So a workflow may look, decide
  * and write without another coming between; readers never wait.
  */
-export const inTransaction = <T>(db: Database, work: (tx: Db) => Promise<T>): Promise<T> => {
+export const inTransaction = <T>(
+  db: Database,
+  work: (tx: Db) => Promise<T>,
+  options: { timeout?: number } = {},
+): Promise<T> => {
   const dialect = dialectOf(db);
   return db.$transaction(async (tx) => {
     known(tx, dialect);
     if (dialect === "postgres") await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtext('cupboard-assay writer'))`;
     return work(tx as Db);
-  });
+  }, options);
+};
+
+/** Reads as at one moment, for hours if need be, while others go on writing. */
+export const atOneMoment = <T>(db: Database, work: (tx: Db) => Promise<T>): Promise<T> => {
+  const dialect = dialectOf(db);
+  // SQLite's reads always are; its type of the options knows no other level.
+  const level: object = dialect === "postgres" ? { isolationLevel: "RepeatableRead" } : {};
+  return db.$transaction((tx) => work(known(tx as Db, dialect)), { ...level, timeout: 21_600_000 });
 };
 
 /**

@@ -14,7 +14,7 @@ export const onPostgres = (): boolean => inject("postgres") !== null;
 
 /** A database of the test's own, copied from the prepared one, and its address. */
 export function freshDatabase(): { db: Database; url: string } {
-  const url = onPostgres() ? copiedDatabase() : `file:${copiedFile()}`;
+  const url = onPostgres() ? madeDatabase("base") : `file:${copiedFile()}`;
   return { db: openDatabase(url), url };
 }
 
@@ -24,10 +24,10 @@ function copiedFile(): string {
   return file;
 }
 
-function copiedDatabase(): string {
+function madeDatabase(template: string): string {
   const { admin, base, psql } = inject("postgres")!;
   const name = `test_${randomBytes(8).toString("hex")}`;
-  const run = spawnSync(psql, [admin, "-qc", `CREATE DATABASE ${name} TEMPLATE base`], { encoding: "utf8" });
+  const run = spawnSync(psql, [admin, "-qc", `CREATE DATABASE ${name} TEMPLATE ${template}`], { encoding: "utf8" });
   if (run.status !== 0) throw run.error ?? new Error(run.stderr);
   return base.replace(/base$/, name);
 }
@@ -52,4 +52,10 @@ export async function dropTriggers(db: Database, table: string): Promise<void> {
         SELECT name FROM sqlite_schema WHERE type = 'trigger' AND tbl_name = ${table}`;
   for (const { name } of named)
     await db.$executeRawUnsafe(`DROP TRIGGER "${name}"${onPostgres() ? ` ON "${table}"` : ""}`);
+}
+
+/** The address of a database that nothing has been done to, not even its tables made. */
+export function emptyDatabase(): string {
+  if (!onPostgres()) return `file:${join(mkdtempSync(join(tmpdir(), "assay-test-")), "registry.db")}`;
+  return madeDatabase("template0");
 }
