@@ -1,13 +1,17 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
+import { ActionForm } from "@/app/_components/action-form.tsx";
 import { Actions, Button, ButtonLink } from "@/app/_components/button.tsx";
-import { PageHead } from "@/app/_components/entry.tsx";
+import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
+import { TextField } from "@/app/_components/field.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
 import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { currentPerson } from "@/lib/access/current-person.ts";
 import { may } from "@/lib/access/permissions.ts";
 import { paths } from "@/lib/platform/paths.ts";
+import { newPassword, passwordWords } from "@/lib/wording/account.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
+import { changePassword } from "./actions.ts";
 import { signOut } from "./sign-in/actions.ts";
 
 export const metadata: Metadata = { title: "Your account", robots: { index: false } };
@@ -30,6 +34,31 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
         {may(person, "see-review").yes ? <ButtonLink href={paths.review()}>To the review desk</ButtonLink> : null}
         {may(person, "manage-people").yes ? <ButtonLink href={paths.people()}>People</ButtonLink> : null}
       </Actions>
+      <Ledger>
+        <Entry title={passwordWords.title} id="your-password">
+          <ActionForm action={changePassword} submit={passwordWords.submit} submitKind="secondary">
+            <input type="hidden" name="username" autoComplete="username" value={person.email} readOnly />
+            <TextField
+              name="current"
+              label={passwordWords.current}
+              type="password"
+              autoComplete="current-password"
+              required
+              width={32}
+            />
+            <TextField
+              name="password"
+              label={passwordWords.next}
+              hint={newPassword.hint}
+              type="password"
+              autoComplete="new-password"
+              minLength={newPassword.least}
+              required
+              width={32}
+            />
+          </ActionForm>
+        </Entry>
+      </Ledger>
       <form action={signOut}>
         <Button type="submit" kind="quiet">
           Sign out

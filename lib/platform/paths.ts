@@ -5,7 +5,8 @@ export const paths = {
   home: () => "/",
   items: (query?: string) => (query === undefined ? "/items" : `/items?q=${q(query)}`),
   /** What goes on as typed; asked by the search field only. */
-  suggestions: (query: string) => `/items/suggestions?q=${q(query)}`,
+  suggestions: (query: string, language?: string) =>
+    `/items/suggestions?${language === undefined ? "" : `language=${q(language)}&`}q=${q(query)}`,
   /** Two to four items side by side. */
   compare: (slugs: readonly string[] = []) =>
     `/items/compare${slugs.map((slug, i) => `${i ? "&" : "?"}item=${q(slug)}`).join("")}`,
@@ -62,6 +63,8 @@ export const paths = {
   setUp: () => "/account/set-up",
   account: () => "/account",
   people: () => "/account/people",
+  /** An invitation's link: whoever holds it may join, once. */
+  join: (token: string) => `/account/join/${q(token)}`,
   bench: () => "/bench",
   benchImport: () => "/bench/import",
   benchImportBatch: (id: string) => `/bench/imports/${q(id)}`,

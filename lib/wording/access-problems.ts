@@ -12,5 +12,11 @@ export const accessProblems: ProblemWords = {
   "email-taken": (p) => `There is already a person with the e-mail address ${quoted(p.found)}. Use another one.`,
   "rate-limited": (p) =>
     `Too many tries in a short time. Please wait ${p.allowed ?? "a minute"} and try again. Nothing was changed.`,
+  "wrong-password": () => "That is not your password as it stands now. Nothing was changed.",
+  "invitation-gone": () =>
+    "This invitation cannot be used: it was used already, taken back, or is older than a week. Ask the owner for a new one.",
+  "password-too-long": (p) => `That password is too long.${allowedText(p)}`,
+  "password-easy-to-guess": () =>
+    "That password is one of the first that somebody would try. Take a few words that do not belong together, or let a password manager make one.",
   "password-too-short": (p) => `That password is too short.${allowedText(p)}`,
 };

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { addPerson } from "../access/add-person.ts";
 import type { makeAuth } from "../access/auth.ts";
+import { passwordProblem } from "../access/password-rules.ts";
 import { type Person, roles } from "../access/permissions.ts";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
@@ -11,7 +12,7 @@ import { emailTaken } from "../store/people.ts";
 export const memberInput = z.object({
   name: z.string().trim().min(1).max(120),
   email: z.email(),
-  password: z.string().min(10).max(128),
+  password: z.string(),
   role: z.enum(roles),
 });
 
@@ -23,6 +24,8 @@ export async function addMemberWorkflow(
   const permitted = requirePermission(context.person, "manage-people");
   if (!permitted.ok) return permitted;
   const fields = memberInput.parse(input);
+  const poor = passwordProblem(fields.password, fields);
+  if (poor) return refused(poor);
   if (await emailTaken(context.db, fields.email))
     return refused({ code: "email-taken", where: { field: "email" }, found: fields.email });
   const person = await addPerson(context.auth, fields);

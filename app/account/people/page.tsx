@@ -5,10 +5,14 @@ import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
 import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { requirePerson } from "@/lib/access/require-person.ts";
+import { systemClock } from "@/lib/platform/clock.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
+import { openInvitations } from "@/lib/store/invitations.ts";
 import { listPeople } from "@/lib/store/people.ts";
-import { addMember } from "./actions.ts";
+import { inviteWords, newPassword, roleWords } from "@/lib/wording/account.ts";
+import { plainDate } from "@/lib/wording/formats.ts";
+import { addMember, inviteMember, withdrawInvitation } from "./actions.ts";
 
 export const metadata: Metadata = { title: "People", robots: { index: false } };
 
@@ -21,6 +25,7 @@ const roleChoices = [
 export default async function PeoplePage() {
   const person = await requirePerson("manage-people", paths.people());
   const people = await listPeople(database());
+  const invitations = await openInvitations(database(), systemClock());
   return (
     <>
       <WorkplaceBar person={person} current="account" />
@@ -39,16 +44,49 @@ export default async function PeoplePage() {
             ]}
           />
         </Entry>
-        <Entry title="Add somebody" id="add">
+        <Entry title={inviteWords.title} id="invite">
+          <p>{inviteWords.lead}</p>
+          <ActionForm action={inviteMember} submit={inviteWords.submit}>
+            <TextField name="email" id="invite-email" label="E-mail" type="email" required width={32} />
+            <SelectField name="role" id="invite-role" label="Role" choices={roleChoices} defaultValue="tester" />
+          </ActionForm>
+          {invitations.length === 0 ? (
+            <p>{inviteWords.none}</p>
+          ) : (
+            <DataTable
+              caption={inviteWords.openTitle}
+              rows={invitations}
+              rowKey={(i) => i.id}
+              columns={[
+                { key: "email", head: "E-mail", cell: (i) => i.email },
+                { key: "role", head: "Role", cell: (i) => roleWords[i.role] },
+                { key: "until", head: "Works until", cell: (i) => plainDate(i.expiresAt.toISOString().slice(0, 10)) },
+                {
+                  key: "withdraw",
+                  head: inviteWords.withdraw,
+                  cell: (i) => (
+                    <ActionForm
+                      action={withdrawInvitation.bind(null, i.id)}
+                      submit={inviteWords.withdraw}
+                      submitKind="quiet"
+                      compact
+                    />
+                  ),
+                },
+              ]}
+            />
+          )}
+        </Entry>
+        <Entry title="Add somebody who is here" id="add">
           <ActionForm action={addMember} submit="Add">
             <TextField name="name" label="Name" required width={32} />
             <TextField name="email" label="E-mail" type="email" required width={32} />
             <TextField
               name="password"
               label="First password"
-              hint="At least 10 characters; tell it to them in person"
+              hint={`${newPassword.hint} They choose it here, beside you.`}
               type="password"
-              minLength={10}
+              minLength={newPassword.least}
               required
               width={32}
               autoComplete="new-password"

@@ -6,6 +6,7 @@ import { TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { ownerExists } from "@/lib/store/people.ts";
+import { newPassword } from "@/lib/wording/account.ts";
 import { makeOwner } from "./actions.ts";
 
 export const metadata: Metadata = { title: "Set up the registry", robots: { index: false } };
@@ -42,10 +43,10 @@ export default async function SetUpPage() {
         <TextField
           name="password"
           label="Password"
-          hint="At least 10 characters"
+          hint={newPassword.hint}
           type="password"
           autoComplete="new-password"
-          minLength={10}
+          minLength={newPassword.least}
           required
           width={32}
         />

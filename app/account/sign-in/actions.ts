@@ -6,6 +6,7 @@ import { z } from "zod";
 import type { FormState } from "@/app/_components/action-form.tsx";
 import { auth } from "@/lib/access/auth.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
+import { safeTarget } from "@/lib/access/safe-target.ts";
 import { signedIn, takeSignInTurn } from "@/lib/access/sign-in-turns.ts";
 import { askingPlace } from "@/lib/platform/asking-place.ts";
 import { environment } from "@/lib/platform/environment.ts";
@@ -15,9 +16,6 @@ import { problemSentence } from "@/lib/wording/problems.ts";
 
 const input = z.object({ email: z.email(), password: z.string().min(1) });
 
-/** Only an address of ours: never a full URL that somebody put into the link. */
-const safeTarget = (next: string): string => (/^\/(?![/\\])/.test(next) ? next : paths.bench());
-
 export async function signIn(_: FormState, data: FormData): Promise<FormState> {
   const form = parseForm(input, { email: formText(data, "email"), password: String(data.get("password") ?? "") });
   if (!form.ok) return { errors: form.problems.map((p) => ({ field: p.where?.field, text: problemSentence(p) })) };
@@ -25,6 +23,7 @@ export async function signIn(_: FormState, data: FormData): Promise<FormState> {
   const place = askingPlace(await headers(), environment().dataDir, clock());
   const tooMany = await takeSignInTurn(db, form.value.email, place, clock());
   if (tooMany) return { errors: [{ field: "email", text: problemSentence(tooMany) }] };
+  const before = await auth().api.getSession({ headers: await headers() });
   try {
     await auth().api.signInEmail({ body: form.value, headers: await headers() });
   } catch (error) {
@@ -32,7 +31,9 @@ export async function signIn(_: FormState, data: FormData): Promise<FormState> {
     return { errors: [{ field: "email", text: problemSentence({ code: "wrong-sign-in" }) }] };
   }
   await signedIn(db, form.value.email, place);
-  redirect(safeTarget(formText(data, "next")));
+  // The session that the browser came with ends: nobody goes on under a token that was there before the sign-in.
+  if (before) await (await auth().$context).internalAdapter.deleteSession(before.session.token);
+  redirect(safeTarget(formText(data, "next"), paths.bench()));
 }
 
 export async function signOut(): Promise<void> {

@@ -1,0 +1,33 @@
+"use server";
+
+import { headers } from "next/headers";
+import { redirect } from "next/navigation";
+import type { FormState } from "@/app/_components/action-form.tsx";
+import { errorReply } from "@/app/_components/form-reply.ts";
+import { auth } from "@/lib/access/auth.ts";
+import { takeSignInTurn } from "@/lib/access/sign-in-turns.ts";
+import { askingPlace } from "@/lib/platform/asking-place.ts";
+import { systemClock } from "@/lib/platform/clock.ts";
+import { environment } from "@/lib/platform/environment.ts";
+import { formText, parseForm } from "@/lib/platform/form-values.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import { database } from "@/lib/store/database.ts";
+import { acceptInput, acceptInvitationWorkflow } from "@/lib/workflows/accept-invitation.ts";
+
+/** An invitation's link becomes an account; then its owner signs in with it. */
+export async function join(_: FormState, data: FormData): Promise<FormState> {
+  const form = parseForm(acceptInput, {
+    token: formText(data, "token"),
+    name: formText(data, "name"),
+    password: String(data.get("password") ?? ""),
+  });
+  if (!form.ok) return errorReply(form.problems);
+  const now = systemClock();
+  // Guessing a link is counted as a try to sign in is.
+  const place = askingPlace(await headers(), environment().dataDir, now);
+  const tooMany = await takeSignInTurn(database(), `invitation from ${place}`, place, now);
+  if (tooMany) return errorReply([tooMany]);
+  const outcome = await acceptInvitationWorkflow({ db: database(), auth: auth() }, form.value);
+  if (!outcome.ok) return errorReply(outcome.problems);
+  redirect(paths.signIn());
+}

@@ -1,0 +1,59 @@
+import type { Metadata } from "next";
+import { ActionForm } from "@/app/_components/action-form.tsx";
+import { ButtonLink } from "@/app/_components/button.tsx";
+import { PageHead } from "@/app/_components/entry.tsx";
+import { TextField } from "@/app/_components/field.tsx";
+import { Warning } from "@/app/_components/warning.tsx";
+import { systemClock } from "@/lib/platform/clock.ts";
+import { paths } from "@/lib/platform/paths.ts";
+import { sha256 } from "@/lib/platform/sha256.ts";
+import { database } from "@/lib/store/database.ts";
+import { openInvitation } from "@/lib/store/invitations.ts";
+import { joinWords, newPassword, roleWords } from "@/lib/wording/account.ts";
+import { problemSentence } from "@/lib/wording/problems.ts";
+import { join } from "./actions.ts";
+
+export const metadata: Metadata = { title: "Join the registry", robots: { index: false }, referrer: "no-referrer" };
+
+export default async function JoinPage({ params }: { params: Promise<{ token: string }> }) {
+  const { token } = await params;
+  const invitation = await openInvitation(database(), sha256(token), systemClock());
+  if (!invitation)
+    return (
+      <>
+        <PageHead title={joinWords.title} />
+        <Warning>{problemSentence({ code: "invitation-gone" })}</Warning>
+        <ButtonLink href={paths.signIn()}>{joinWords.toSignIn}</ButtonLink>
+      </>
+    );
+  return (
+    <>
+      <PageHead title={joinWords.title}>
+        <p>{joinWords.as(invitation.email, roleWords[invitation.role])}</p>
+      </PageHead>
+      <ActionForm action={join} submit={joinWords.submit}>
+        <input type="hidden" name="token" value={token} />
+        {/* So that a password manager keeps the address with the password. */}
+        <input type="hidden" name="email" autoComplete="username" value={invitation.email} readOnly />
+        <TextField
+          name="name"
+          label={joinWords.name}
+          hint={joinWords.nameHint}
+          autoComplete="name"
+          required
+          width={32}
+        />
+        <TextField
+          name="password"
+          label={joinWords.password}
+          hint={newPassword.hint}
+          type="password"
+          autoComplete="new-password"
+          minLength={newPassword.least}
+          required
+          width={32}
+        />
+      </ActionForm>
+    </>
+  );
+}

@@ -1,0 +1,51 @@
+import { randomBytes } from "node:crypto";
+import { z } from "zod";
+import { roles } from "../access/permissions.ts";
+import { requirePermission } from "../access/require-permission.ts";
+import type { Context } from "../platform/context.ts";
+import { sha256 } from "../platform/sha256.ts";
+import { done, type Outcome, refused } from "../quantity/problem.ts";
+import { recordAct } from "../store/audit.ts";
+import { inTransaction } from "../store/database.ts";
+import { addInvitation, dropInvitation } from "../store/invitations.ts";
+import { emailTaken } from "../store/people.ts";
+
+export const inviteInput = z.object({ email: z.email().toLowerCase(), role: z.enum(roles) });
+
+/** A week: long enough for somebody who is away, short enough for a link in a mailbox (our own choice). */
+const lastsDays = 7;
+
+/**
+ * The owner invites somebody by a link that works once, for a week. The link's token is told here and never again: only its hash is kept.
+ */
+export async function inviteMemberWorkflow(
+  context: Context,
+  input: z.input<typeof inviteInput>,
+): Promise<Outcome<{ token: string; email: string; expiresAt: Date }>> {
+  const permitted = requirePermission(context.person, "manage-people");
+  if (!permitted.ok) return permitted;
+  const { email, role } = inviteInput.parse(input);
+  const createdAt = context.clock();
+  const expiresAt = new Date(createdAt.getTime() + lastsDays * 86_400_000);
+  const token = randomBytes(24).toString("base64url");
+  return inTransaction(context.db, async (tx) => {
+    if (await emailTaken(tx, email)) return refused({ code: "email-taken", where: { field: "email" }, found: email });
+    const invitation = { email, role, createdAt, expiresAt, createdById: permitted.value.id };
+    const recordId = await addInvitation(tx, { ...invitation, tokenSha256: sha256(token) });
+    const of = { record: "invitation", recordId, detail: { role } };
+    await recordAct(tx, { at: createdAt, actor: permitted.value, action: "invite-member", ...of });
+    return done({ token, email, expiresAt });
+  });
+}
+
+/** The owner takes an invitation back that nobody has used. */
+export async function withdrawInvitationWorkflow(context: Context, id: string): Promise<Outcome<null>> {
+  const permitted = requirePermission(context.person, "manage-people");
+  if (!permitted.ok) return permitted;
+  return inTransaction(context.db, async (tx) => {
+    if (!(await dropInvitation(tx, id))) return refused({ code: "invitation-gone" });
+    const of = { record: "invitation", recordId: id };
+    await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "withdraw-invitation", ...of });
+    return done(null);
+  });
+}
