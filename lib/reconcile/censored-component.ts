@@ -57,7 +57,8 @@ export function censoredFit(
   const test = errorsKnown ? weightedMean(x.slice(0, detected.length), u.slice(0, detected.length)) : null;
   const scatter = test === null ? null : { q: test.q, df: test.df, p: test.p!, tau: normal.tau, relative };
   const options = { level: policy.level, cut: "small-sample" } as const;
-  const [lo, hi] = censoredRandomEffects(x, u, censored, options).interval ?? [-Infinity, Infinity];
+  // Two values or more were seen: the deviance grows without bound on both sides, so both ends are there.
+  const [lo, hi] = censoredRandomEffects(x, u, censored, options).interval!;
   if (uneven) {
     const fit = lognormalFit(x, u, censored, policy, most);
     if (fit !== null && fit.interval === null) return { ...fit, scatter };
@@ -69,14 +70,13 @@ export function censoredFit(
       return { ...fit, model: "censored-lognormal", interval, scatter };
     }
   }
-  if (!Number.isFinite(hi)) return { ...cannotServe(uneven), scatter };
   const factor = coverageFactor(x.length - 1, policy.level);
   return {
     ...emptyFit,
     state: "quantified",
     model: "censored-normal",
     value: normal.mean,
-    u: Number.isFinite(lo) ? (hi - lo) / (2 * factor) : (hi - normal.mean) / factor,
+    u: (hi - lo) / (2 * factor),
     nu: x.length - 1,
     interval: [lo, evennessIsHidden(normal.mean, u, policy) ? Math.min(most, onLogScale(normal.mean, hi)) : hi],
     asymmetric: true,
@@ -102,7 +102,7 @@ export function lognormalFit(x: number[], u: number[], censored: boolean[], poli
   if (fit.status !== "ok") return null;
   const [lo] = fit.interval;
   const hi = Math.min(fit.interval[1], most);
-  if (!Number.isFinite(hi) || fit.mean >= hi) return cannotServe(true);
+  if (!Number.isFinite(hi) || fit.mean >= hi) return cannotServe;
   const nu = x.length - 1;
   const factor = coverageFactor(nu, unevenLevel(x.length, policy));
   return {
@@ -138,7 +138,7 @@ export function notQuantified(
   const normal = censoredMeanAndSpread(x, u, censored);
   const uneven = normal.mean <= 0 || normal.tau / normal.mean > policy.unevenFrom;
   const chosen = (uneven ? lognormalRandomEffects : censoredRandomEffects)(x, u, censored, { ...options, upTo: most });
-  const modelled = chosen.interval === null ? Infinity : chosen.interval[1];
+  const modelled = chosen.interval![1]; // something was seen at one spot at least
   // One detected spot says nothing of the spread, and neither do several whose errors hide it.
   const spreadUnknown = detected.length < 2 || evennessIsHidden(normal.mean, u, policy);
   const limit = Math.max(...missed.map((spot) => spot.limit));
@@ -154,10 +154,5 @@ export function notQuantified(
   };
 }
 
-/** The likelihood states no value or no upper end: the part is stated by its range. */
-const cannotServe = (uneven: boolean): Fit => ({
-  ...emptyFit,
-  state: "range-only",
-  uneven,
-  notes: ["model-cannot-serve"],
-});
+/** The likelihood of an uneven part states no value or no upper end: the part is stated by its range. */
+const cannotServe: Fit = { ...emptyFit, state: "range-only", uneven: true, notes: ["model-cannot-serve"] };

@@ -97,9 +97,8 @@ function knownFrom(result: ReconcileResult, limit: number | null): Known | null 
 
 type Predicted = { kind: Plan["kind"]; amount: number; effort: number; u: number; nu: number };
 
-/** Welch–Satterthwaite with the rest taken as known for certain. */
-const degrees = (own: number, rest: number, nu: number): number =>
-  own > 0 && nu > 0 ? (Math.hypot(own, rest) / own) ** 4 * nu : Infinity;
+/** Welch–Satterthwaite with the rest taken as known for certain; infinite where nothing but the rest is left. */
+const degrees = (own: number, rest: number, nu: number): number => (Math.hypot(own, rest) / own) ** 4 * nu;
 
 function moreSpots(known: Known, m: number): Predicted {
   const own = known.own * Math.sqrt(known.n / (known.n + m));
