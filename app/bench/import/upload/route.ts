@@ -1,5 +1,6 @@
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
+import { takeUploadTurn } from "@/lib/access/upload-turns.ts";
 import { boundedForm } from "@/lib/platform/bounded-form.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import type { Problem } from "@/lib/quantity/problem.ts";
@@ -17,6 +18,8 @@ export async function POST(request: Request): Promise<Response> {
   // Asked before the body is read: nobody unknown gets to send fifty megabytes.
   const permitted = requirePermission(context.person, "import-readings");
   if (!permitted.ok) return refusal(permitted.problems, scripted, 403);
+  const tooMany = await takeUploadTurn(context);
+  if (tooMany) return refusal([tooMany], scripted, 429);
   const data = await boundedForm(request, largestFile + around);
   if (!data)
     return refusal(

@@ -2,6 +2,7 @@ import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
+import { takeUploadTurn } from "@/lib/access/upload-turns.ts";
 import type { Context } from "@/lib/platform/context.ts";
 import { parseForm } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
@@ -48,6 +49,8 @@ export async function POST(request: Request): Promise<Response> {
   const context = await requestContext();
   const permitted = requirePermission(context.person, "edit-item");
   if (!permitted.ok) return refusal(403, permitted.problems);
+  const tooMany = await takeUploadTurn(context);
+  if (tooMany) return refusal(429, [tooMany]);
   const form = parseForm(stepInput, await request.json().catch(() => null));
   if (!form.ok) return refusal(400, form.problems);
   const outcome = await run(context, form.value);

@@ -1,5 +1,6 @@
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
+import { takeUploadTurn } from "@/lib/access/upload-turns.ts";
 import { boundedForm } from "@/lib/platform/bounded-form.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { formText, formTextOrNull, parseForm } from "@/lib/platform/form-values.ts";
@@ -20,6 +21,8 @@ export async function POST(request: Request, { params }: { params: Promise<{ id:
   // Asked before the body is read: nobody unknown gets to send twenty megabytes.
   const permitted = requirePermission(context.person, "edit-item");
   if (!permitted.ok) return reply(403, permitted.problems);
+  const tooMany = await takeUploadTurn(context);
+  if (tooMany) return reply(429, [tooMany]);
   const data = await boundedForm(request, largestPhoto + around);
   if (!data)
     return reply(413, [
