@@ -294,4 +294,9 @@ describe("the calculator on half a form", () => {
     const { onArea } = compute({ from: "amount", amount: "< 5", over: "10" });
     expect(onArea?.ladder[0]?.mass).toBe(5);
   });
+  it("an amount below detection over an area known to a range is at most so much on each square foot", () => {
+    const { onArea } = compute({ from: "amount", amount: "< 5", over: "10 ± 1" });
+    expect(onArea?.loading).toMatchObject({ atMost: true, value: 500, unit: "µg/ft²" }); // 5 mg over 10 ft²
+    expect(onArea?.loading.interval[1]).toBeGreaterThan(500);
+  });
 });
