@@ -153,13 +153,13 @@ export function timeInZone(iso: string, timeZone: string): string {
     minute: "2-digit",
     hourCycle: "h23",
   }).formatToParts(moment);
-  const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)?.value ?? "";
+  const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)!.value;
   const date = plainDate(`${part("year")}-${part("month")}-${part("day")}`);
   return `${date}, ${part("hour")}:${part("minute")} (${timeZone})`;
 }
 
 /** The day of a moment in a zone: "24 November 2026". */
-export const dateInZone = (iso: string, timeZone: string): string => timeInZone(iso, timeZone).split(",")[0] ?? "";
+export const dateInZone = (iso: string, timeZone: string): string => timeInZone(iso, timeZone).split(",")[0]!;
 
 /** "revision 2, 26 November 2026"; the date is that of the place of publication. */
 export const revisionText = (snapshot: Pick<Snapshot, "revision" | "publishedAt">): string =>

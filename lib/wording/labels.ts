@@ -122,4 +122,4 @@ export const readable = (code: string): string => {
 
 /** The label of a code from one of the lists above; a code from a newer version is shown as it stands, never hidden. */
 export const labelOf = (labels: Readonly<Record<string, string>>, code: string): string =>
-  Object.hasOwn(labels, code) ? (labels[code] ?? readable(code)) : readable(code);
+  Object.hasOwn(labels, code) ? labels[code]! : readable(code);

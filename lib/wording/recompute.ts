@@ -154,7 +154,7 @@ function logLines({ entry, entries, faults, signature, head }: RevisionCheck): C
         ]
       : []),
     ...(signature === "agrees"
-      ? [line("agrees", `The signature of entry ${head?.seq ?? ""}, the log’s head, holds with the registry’s key.`)]
+      ? [line("agrees", `The signature of entry ${head!.seq}, the log’s head, holds with the registry’s key.`)]
       : signature === "unable"
         ? [
             line(
