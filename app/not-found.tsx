@@ -1,14 +1,10 @@
-import { notFoundPage } from "@/lib/wording/catalogue.ts";
-import { PageHead } from "./_components/entry.tsx";
-import { SearchForm } from "./_components/search-form.tsx";
+import { SiteDocument } from "./_site/document.tsx";
+import { NotFoundPage } from "./_site/not-found-page.tsx";
 
 export default function NotFound() {
   return (
-    <>
-      <PageHead title={notFoundPage.title}>
-        <p>{notFoundPage.text}</p>
-      </PageHead>
-      <SearchForm id="lost-search" label="Look for it here" size="large" />
-    </>
+    <SiteDocument language="en">
+      <NotFoundPage language="en" />
+    </SiteDocument>
   );
 }

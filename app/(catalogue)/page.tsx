@@ -1,24 +1,38 @@
 import type { Metadata } from "next";
 import { connection } from "next/server";
+import { EmptyState } from "@/app/_components/empty-state.tsx";
+import { Entry, Ledger } from "@/app/_components/entry.tsx";
+import { PageLink } from "@/app/_components/page-link.tsx";
+import { SearchForm } from "@/app/_components/search-form.tsx";
+import { Verdict } from "@/app/_components/verdict.tsx";
+import { alternates } from "@/app/_site/alternates.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { newestPublished } from "@/lib/store/published.ts";
-import { frontPage, inventedNotice } from "@/lib/wording/catalogue.ts";
-import { cautions } from "@/lib/wording/cautions.ts";
-import { verdictWords } from "@/lib/wording/verdicts.ts";
-import { EmptyState } from "./_components/empty-state.tsx";
-import { Entry, Ledger } from "./_components/entry.tsx";
-import { SearchForm } from "./_components/search-form.tsx";
-import { Verdict } from "./_components/verdict.tsx";
-import { HitList } from "./(catalogue)/_item/hit-list.tsx";
+import { catalogueIn, explainedVerdicts } from "@/lib/wording/catalogue.ts";
+import { cautionsIn } from "@/lib/wording/cautions.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { verdictsIn } from "@/lib/wording/verdicts.ts";
+import { HitList } from "./_item/hit-list.tsx";
 import styles from "./front.module.css";
 
-export const metadata: Metadata = {
-  title: { absolute: "Cupboard Assay: was mine tested?" },
-  alternates: { types: { "application/atom+xml": paths.feedXml(), "application/feed+json": paths.feedJson() } },
-};
+type Props = { language?: Language };
+
+export async function generateMetadata({ language = "en" }: Props): Promise<Metadata> {
+  await connection();
+  return {
+    title: { absolute: catalogueIn[language].site.frontTitle },
+    alternates: {
+      ...alternates(paths.home(), language),
+      types: { "application/atom+xml": paths.feedXml(), "application/feed+json": paths.feedJson() },
+    },
+  };
+}
 
 /** The front page is a search; below it what this is, how to read an answer, and what is new. */
-export default async function FrontPage() {
+export default async function FrontPage({ language = "en" }: Props) {
+  const { front: frontPage, invented: inventedNotice } = catalogueIn[language];
+  const [here, words] = [pathsIn[language], verdictsIn[language].verdicts];
   await connection();
   const newest = await newestPublished(6);
   const invented = newest.some((item) => item.snapshot.registry.invented);
@@ -26,14 +40,20 @@ export default async function FrontPage() {
     <>
       <div className={styles.ask}>
         <h1>{frontPage.title}</h1>
-        <SearchForm id="front-search" label={frontPage.searchLabel} hint={frontPage.searchHint} size="large" />
+        <SearchForm
+          id="front-search"
+          label={frontPage.searchLabel}
+          hint={frontPage.searchHint}
+          size="large"
+          language={language}
+        />
       </div>
       <Ledger>
-        <Entry title="What this is" id="what">
+        <Entry title={frontPage.whatTitle} id="what">
           {frontPage.what.map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
-          <p>{cautions["total-content"].text}</p>
+          <p>{cautionsIn[language].always["total-content"].text}</p>
           {invented ? <p className="soft">{inventedNotice}</p> : null}
         </Entry>
         <Entry title={frontPage.newest} id="newest">
@@ -43,26 +63,32 @@ export default async function FrontPage() {
             </EmptyState>
           ) : (
             <>
-              <HitList snapshots={newest.map((item) => item.snapshot)} headingLevel={3} />
+              <HitList snapshots={newest.map((item) => item.snapshot)} headingLevel={3} language={language} />
               <p>
-                <a href={paths.items()}>All tested items</a>
+                <a href={here.items()}>{frontPage.allItems}</a>
               </p>
             </>
           )}
         </Entry>
         <Entry title={frontPage.howToRead} id="how-to-read">
           <dl className={styles.words}>
-            {frontPage.readers.map(({ verdict, text }) => (
+            {explainedVerdicts.map((verdict) => (
               <div key={verdict}>
                 <dt>
-                  <Verdict verdict={verdict} words={verdictWords[verdict]} />
+                  <Verdict verdict={verdict} words={words[verdict]} />
                 </dt>
-                <dd>{text}</dd>
+                <dd>{frontPage.readers[verdict]}</dd>
               </div>
             ))}
           </dl>
           <p>
-            <a href={paths.methods()}>How results are made</a> · <a href={paths.limits()}>The limits we compare with</a>
+            <PageLink href={here.methods()} language={language}>
+              {frontPage.methods}
+            </PageLink>{" "}
+            ·{" "}
+            <PageLink href={here.limits()} language={language}>
+              {frontPage.limits}
+            </PageLink>
           </p>
         </Entry>
       </Ledger>

@@ -1,4 +1,6 @@
 import type { ReactNode } from "react";
+import { itemPageIn } from "@/lib/wording/item-page.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import styles from "./budget-figure.module.css";
 import { DataTable } from "./data-table.tsx";
 
@@ -20,12 +22,15 @@ export function BudgetFigure({
   unit,
   rows,
   foot,
+  language = "en",
 }: {
   caption: ReactNode;
   unit: string;
   rows: BudgetRow[];
   foot?: ReactNode;
+  language?: Language;
 }) {
+  const heads = itemPageIn[language].budget;
   return (
     <DataTable
       caption={caption}
@@ -34,7 +39,7 @@ export function BudgetFigure({
       columns={[
         {
           key: "part",
-          head: "Part of the uncertainty",
+          head: heads.part,
           roomy: true,
           cell: (row) => (
             <>
@@ -44,11 +49,11 @@ export function BudgetFigure({
           ),
         },
         { key: "u", head: `u (${unit})`, numeric: true, cell: (row) => row.u },
-        { key: "nu", head: "Degrees of freedom", numeric: true, cell: (row) => row.nu },
-        { key: "kind", head: "Type", roomy: true, cell: (row) => row.kind },
+        { key: "nu", head: heads.nu, numeric: true, cell: (row) => row.nu },
+        { key: "kind", head: heads.type, roomy: true, cell: (row) => row.kind },
         {
           key: "share",
-          head: "Share",
+          head: heads.share,
           cell: (row) => (
             <span className={styles.share}>
               <span className={styles.shareText}>{row.shareText}</span>

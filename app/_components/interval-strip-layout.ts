@@ -1,4 +1,5 @@
-import { groupDigits, significant } from "@/lib/wording/formats.ts";
+import { numberText } from "@/lib/wording/formats.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import { type LabelWish, type PlacedLabel, placeLabels } from "./label-rows.ts";
 import { type LogAxis, logAxis, logDomain, logTicks, type Off } from "./log-axis.ts";
 import { textWidth } from "./text-width.ts";
@@ -47,7 +48,7 @@ export const stripSizes = {
 export type StripSize = keyof typeof stripSizes;
 
 /** A limit's or tick's number, never a result's: `plainNumber(12500)` is "12 500" with a narrow space, `plainNumber(0.05)` "0.05". */
-export const plainNumber = (value: number): string => groupDigits(significant(value, 6));
+export const plainNumber = (value: number, language: Language = "en"): string => numberText(value, 6, language);
 
 const sameNumber = (a: { value: number }, b: { value: number }): boolean =>
   plainNumber(a.value) === plainNumber(b.value);
@@ -95,10 +96,10 @@ const markOf = (value: number | null | undefined, axis: LogAxis): Mark | null =>
   positive(value) ? { at: axis.at(value), off: axis.off(value) } : null;
 
 /** Tick labels that fit beside each other, decades first. */
-function tickLabels(ticks: { value: number; at: number }[], width: number, fontSize: number) {
+function tickLabels(ticks: { value: number; at: number }[], width: number, fontSize: number, language: Language) {
   const taken: { left: number; right: number }[] = [];
   return ticks.map(({ value, at }) => {
-    const text = plainNumber(value);
+    const text = plainNumber(value, language);
     const size = textWidth(text, fontSize);
     const left = at * width - size / 2;
     const free = taken.every((box) => left > box.right + 10 || left + size < box.left - 10);
@@ -113,7 +114,7 @@ function tickLabels(ticks: { value: number; at: number }[], width: number, fontS
  * Where everything of a strip goes, as fractions of the width with px offsets. Pure: the drawing adds nothing to it.
  * From top to bottom: the limits' names in rows, the bar, the result's and the worst spot's words, the axis.
  */
-export function stripLayout(input: StripInput, size: StripSize): StripLayout {
+export function stripLayout(input: StripInput, size: StripSize, language: Language = "en"): StripLayout {
   const { width, fontSize, row, bar: barHeight } = stripSizes[size];
   const small = size === "small";
   const axis = logAxis(domainOf(input));
@@ -126,7 +127,7 @@ export function stripLayout(input: StripInput, size: StripSize): StripLayout {
 
   const above = placeLabels(
     limits.map((limit): LabelWish => {
-      const number = plainNumber(limit.value);
+      const number = plainNumber(limit.value, language);
       const text = small ? number : `${number} ${limit.label}`;
       return { id: limit.id, at: axis.at(limit.value), text, put: small ? "centred" : "beside" };
     }),
@@ -148,8 +149,8 @@ export function stripLayout(input: StripInput, size: StripSize): StripLayout {
   y.under = y.top + barHeight + 4;
   y.axis = y.under + rowsUnder * row + (rowsUnder ? 5 : 0);
   const rawTicks = logTicks(axis.domain).map((tick) => ({ ...tick, at: axis.at(tick.value) }));
-  const ticks = tickLabels(rawTicks, width, fontSize - 1);
-  const numberOf = new Map(limits.map((limit) => [limit.id, plainNumber(limit.value)]));
+  const ticks = tickLabels(rawTicks, width, fontSize - 1, language);
+  const numberOf = new Map(limits.map((limit) => [limit.id, plainNumber(limit.value, language)]));
 
   return {
     width,

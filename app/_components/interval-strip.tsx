@@ -1,3 +1,4 @@
+import type { Language } from "@/lib/wording/language.ts";
 import figure from "./figure.module.css";
 import styles from "./interval-strip.module.css";
 import { type Mark, type StripInput, type StripLayout, type StripSize, stripLayout } from "./interval-strip-layout.ts";
@@ -13,17 +14,19 @@ export function IntervalStrip({
   sentence,
   size = "full",
   axisNote,
+  language = "en",
 }: {
   input: StripInput;
   sentence: string;
   size?: "full" | "small";
   axisNote?: string;
+  language?: Language;
 }) {
   const sizes: StripSize[] = size === "small" ? ["small"] : ["narrow", "wide", "widest"];
   return (
     <figure className={`${styles.strip} ${size === "small" ? styles.isSmall : ""}`}>
       {sizes.map((each) => (
-        <Drawing key={each} layout={stripLayout(input, each)} size={each} />
+        <Drawing key={each} layout={stripLayout(input, each, language)} size={each} />
       ))}
       {axisNote && size === "full" ? (
         <p className={styles.note} aria-hidden="true">

@@ -2,6 +2,7 @@
 
 import { useEffect, useRef } from "react";
 import { paths } from "@/lib/platform/paths.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import styles from "./search-form.module.css";
 import { offerSuggestions } from "./search-suggestions.js";
 
@@ -11,11 +12,13 @@ export function SearchField({
   query,
   placeholder,
   describedBy,
+  words,
 }: {
   id: string;
   query: string;
   placeholder?: string | undefined;
   describedBy?: string | undefined;
+  words: { suggestions: string; oneSuggestion: string; suggestionsBelow: string; language: Language };
 }) {
   const frame = useRef<HTMLDivElement>(null);
   useEffect(() => (frame.current ? offerSuggestions(frame.current) : undefined), []);
@@ -24,10 +27,10 @@ export function SearchField({
       ref={frame}
       className={styles.field}
       data-suggestions
-      data-address={paths.suggestions("")}
-      data-list-label="Items"
-      data-one="item below the field"
-      data-many="items below the field"
+      data-address={paths.suggestions("", words.language === "en" ? undefined : words.language)}
+      data-list-label={words.suggestions}
+      data-one={words.oneSuggestion}
+      data-many={words.suggestionsBelow}
       data-option-class={styles.suggestion}
     >
       <input

@@ -1,4 +1,6 @@
-import { paths } from "@/lib/platform/paths.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import { SearchField } from "./search-field.tsx";
 import styles from "./search-form.module.css";
 
@@ -9,19 +11,22 @@ export function SearchForm({
   query = "",
   size = "small",
   hint,
+  language = "en",
 }: {
   id: string;
   label: string;
   query?: string;
   size?: "small" | "large";
   hint?: string;
+  language?: Language;
 }) {
+  const words = catalogueIn[language].site;
   return (
     // biome-ignore lint/a11y/useSemanticElements: "search" is not yet known to every browser in use
     <form
       role="search"
       aria-label={label}
-      action={paths.items()}
+      action={pathsIn[language].items()}
       method="get"
       className={`${styles.form} ${styles[size] ?? ""}`}
     >
@@ -37,10 +42,16 @@ export function SearchForm({
         <SearchField
           id={id}
           query={query}
-          placeholder={size === "small" ? "Search items" : undefined}
+          placeholder={size === "small" ? words.placeholder : undefined}
+          words={{
+            suggestions: words.suggestions,
+            oneSuggestion: words.oneSuggestion,
+            suggestionsBelow: words.suggestionsBelow,
+            language,
+          }}
           describedBy={hint ? `${id}-hint` : undefined}
         />
-        <button type="submit">Search</button>
+        <button type="submit">{catalogueIn[language].search.search}</button>
       </div>
     </form>
   );

@@ -1,39 +1,53 @@
-import { paths } from "@/lib/platform/paths.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { LanguageLink } from "./language-link.tsx";
+import { PageLink } from "./page-link.tsx";
 import { SearchForm } from "./search-form.tsx";
 import styles from "./site-header.module.css";
 
 /** One head for readers, testers and reviewers. It asks nobody's name, so that public pages can be kept and shared. */
-export function SiteHeader() {
+export function SiteHeader({ language }: { language: Language }) {
+  const [paths, words] = [pathsIn[language], catalogueIn[language].site];
   return (
     <header className={styles.header}>
       <div className={styles.inner}>
         <p className={styles.name}>
-          <a href={paths.home()}>Cupboard Assay</a>
+          <a href={paths.home()}>{words.name}</a>
         </p>
         <div className={styles.search}>
-          <SearchForm id="site-search" label="Search tested items" />
+          <SearchForm id="site-search" label={words.search} language={language} />
         </div>
-        <nav aria-label="Main" className={styles.nav}>
+        <nav aria-label={words.main} className={styles.nav}>
           <ul>
             <li>
-              <a href={paths.items()}>Items</a>
+              <a href={paths.items()}>{words.items}</a>
             </li>
             <li>
-              <a href={paths.limits()}>Limits</a>
+              <PageLink href={paths.limits()} language={language}>
+                {words.limits}
+              </PageLink>
             </li>
             <li>
-              <a href={paths.amounts()}>Amounts</a>
+              <PageLink href={paths.amounts()} language={language}>
+                {words.amounts}
+              </PageLink>
             </li>
             <li>
-              <a href={paths.methods()}>Methods</a>
+              <PageLink href={paths.methods()} language={language}>
+                {words.methods}
+              </PageLink>
             </li>
             <li>
-              <a href={paths.corrections()}>Corrections</a>
+              <a href={paths.corrections()}>{words.corrections}</a>
             </li>
           </ul>
         </nav>
         <p className={styles.bench}>
-          <a href={paths.bench()}>Sign in</a>
+          <LanguageLink />{" "}
+          <PageLink href={paths.bench()} language={language}>
+            {words.signIn}
+          </PageLink>
         </p>
       </div>
     </header>

@@ -1,3 +1,4 @@
+import type { Language } from "@/lib/wording/language.ts";
 import { plainNumber } from "./interval-strip-layout.ts";
 import { fitText, textWidth } from "./text-width.ts";
 
@@ -54,7 +55,7 @@ export function roundSteps(max: number): number[] {
 }
 
 /** Spots one under the other, each shot on a line of its own, on one linear axis from zero. */
-export function spotChartLayout(input: SpotChartInput, width = 256): SpotChartLayout {
+export function spotChartLayout(input: SpotChartInput, language: Language = "en", width = 256): SpotChartLayout {
   const reach = input.rows.flatMap((row) =>
     row.points.flatMap((point) => [(point.value ?? 0) + (point.half ?? 0), point.below ?? 0]),
   );
@@ -87,14 +88,14 @@ export function spotChartLayout(input: SpotChartInput, width = 256): SpotChartLa
     axisY: y,
     rows,
     limits: limitRows.map((limit) => {
-      const text = fitText(`${plainNumber(limit.value)} ${limit.label}`, font, width);
+      const text = fitText(`${plainNumber(limit.value, language)} ${limit.label}`, font, width);
       const size = textWidth(text, font);
       const x = at(limit.value) * width;
       const dx = x + 4 + size <= width ? 4 : x - size - 4 >= 0 ? -size - 4 : width - size - x;
       return { id: limit.id, at: at(limit.value), text, dx };
     }),
     ticks: roundSteps(max).map((value) => {
-      const text = plainNumber(value);
+      const text = plainNumber(value, language);
       const size = textWidth(text, font - 1);
       const x = at(value) * width;
       return { at: at(value), value, text, dx: Math.min(Math.max(-size / 2, -x), width - size - x) };

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import type { Language } from "@/lib/wording/language.ts";
 import figure from "./figure.module.css";
 import { Figure } from "./figure.tsx";
 import { percent } from "./percent.ts";
@@ -13,15 +14,17 @@ export function SpotChart({
   title,
   note,
   table,
+  language = "en",
 }: {
   input: SpotChartInput;
   title: ReactNode;
   note?: ReactNode;
   table?: ReactNode;
+  language?: Language;
 }) {
   return (
     <Figure title={title} quiet note={note} table={table}>
-      <SpotDrawing layout={spotChartLayout(input)} />
+      <SpotDrawing layout={spotChartLayout(input, language)} />
     </Figure>
   );
 }

@@ -1,15 +1,17 @@
 import type { ReactNode } from "react";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import styles from "./notice.module.css";
 
 /** Something to take care over. The exclamation mark is drawn; the word "Warning" is there for whoever cannot see it. */
-export function Warning({ children }: { children: ReactNode }) {
+export function Warning({ language = "en", children }: { language?: Language; children: ReactNode }) {
   return (
     <div className={styles.warning}>
       <span className={styles.sign} aria-hidden="true">
         !
       </span>
       <div className={styles.body}>
-        <span className="visually-hidden">Warning: </span>
+        <span className="visually-hidden">{catalogueIn[language].site.warning}: </span>
         {children}
       </div>
     </div>

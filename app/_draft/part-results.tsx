@@ -51,7 +51,7 @@ function Result({ placed }: { placed: PlacedResult }) {
   const aside = setAsideSentence(result);
   return (
     <div>
-      <ResultBlock placed={placed} />
+      <ResultBlock placed={placed} language="en" />
       {result.flags.length > 0 || aside !== null ? (
         <ul className="small">
           {aside === null ? null : <li>{aside}</li>}

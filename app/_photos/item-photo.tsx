@@ -1,7 +1,9 @@
+import { asWritten, Told } from "@/app/_components/as-written.tsx";
 import { PhotoFigure } from "@/app/_components/photo-figure.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { photoMarks } from "@/lib/publication/photo-marks.ts";
 import type { Snapshot, SnapshotPhoto } from "@/lib/publication/snapshot.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import { markName, marksNote } from "@/lib/wording/photos.ts";
 
 /** The photo's files as an image names them, narrowest first. */
@@ -24,16 +26,19 @@ export function ItemPhoto({
   parts,
   sizes,
   first,
+  language = "en",
 }: {
   photo: SnapshotPhoto;
   parts: ReadonlyMap<string, string>;
   sizes?: string;
   first?: boolean;
+  language?: Language;
 }) {
   const marks = photoMarks(photo);
   const note = marksNote(
     marks,
     (photo.spots ?? []).map((spot) => spot.windowMm),
+    language,
   );
   return (
     <PhotoFigure
@@ -47,11 +52,17 @@ export function ItemPhoto({
       {...(first === undefined ? {} : { first })}
       caption={
         <>
-          {photo.alt}
+          {asWritten(photo.alt, language)}
           {marks.length > 0 ? (
             <ol>
               {marks.map((mark) => (
-                <li key={mark.number}>{markName(mark, parts.get(mark.part))}</li>
+                <li key={mark.number}>
+                  <Told
+                    text={markName(mark, parts.get(mark.part), language)}
+                    own={[parts.get(mark.part), mark.spot]}
+                    language={language}
+                  />
+                </li>
               ))}
             </ol>
           ) : null}

@@ -4,8 +4,11 @@ import type { SnapshotResult } from "../publication/snapshot.ts";
 import { itemAnswer } from "../wording/answers.ts";
 import { elementTitle } from "../wording/elements.ts";
 import { resultText } from "../wording/formats.ts";
-import { categoryLabels, labelOf } from "../wording/labels.ts";
+import { labelOf, labelsIn } from "../wording/labels.ts";
+import type { Language } from "../wording/language.ts";
+import { pathsIn } from "../wording/localized-paths.ts";
 import { methodName } from "../wording/models.ts";
+import { shareIn } from "../wording/share.ts";
 import { licenceOf } from "./licence.ts";
 import { absoluteUrl, type PublishedRevision } from "./published-revision.ts";
 import { ucumCode } from "./ucum.ts";
@@ -19,22 +22,22 @@ type JsonLd = { [key: string]: string | number | boolean | JsonLd | JsonLd[] | s
  *
  * Source of the vocabulary: schema.org Dataset, Product, PropertyValue, DataDownload, CorrectionComment.
  */
-export function itemJsonLd({ snapshot, entry }: PublishedRevision, baseUrl: string): JsonLd {
+export function itemJsonLd({ snapshot, entry }: PublishedRevision, baseUrl: string, language: Language = "en"): JsonLd {
   const { item, registry, slug, revision } = snapshot;
-  const page = absoluteUrl(baseUrl, paths.item(slug));
+  const page = absoluteUrl(baseUrl, pathsIn[language].item(slug));
   const permanent = absoluteUrl(baseUrl, paths.revision(slug, revision));
   const licence = licenceOf(registry.licence);
-  const answer = itemAnswer(snapshot);
+  const answer = itemAnswer(snapshot, language);
   return {
     "@context": "https://schema.org",
     "@type": "Dataset",
     "@id": permanent,
-    name: `What is in it: ${item.name}`,
+    name: shareIn[language].dataset(item.name),
     description: [answer.headline, ...answer.sentences].join(" "),
     url: page,
     identifier: [permanent, `sha256:${entry.snapshotSha256}`],
     version: String(revision),
-    inLanguage: "en",
+    inLanguage: language,
     isAccessibleForFree: true,
     license: licence.path ?? { "@type": "CreativeWork", name: licence.title },
     creator: snapshot.testers.map(({ name }) => ({ "@type": "Person", name })),
@@ -49,8 +52,10 @@ export function itemJsonLd({ snapshot, entry }: PublishedRevision, baseUrl: stri
     dateModified: snapshot.publishedAt,
     temporalCoverage: snapshot.testedOn,
     measurementTechnique: absoluteUrl(baseUrl, paths.methods()),
-    about: productOf({ snapshot, entry }, page),
-    variableMeasured: resultsByWeight(snapshot).map(({ part, result }) => propertyOf(part.name, result, baseUrl)),
+    about: productOf({ snapshot, entry }, absoluteUrl(baseUrl, paths.item(slug)), language),
+    variableMeasured: resultsByWeight(snapshot).map(({ part, result }) =>
+      propertyOf(part.name, result, baseUrl, language),
+    ),
     distribution: [
       download("application/json", absoluteUrl(baseUrl, paths.api.item(slug, revision)), entry.snapshotSha256),
       download("text/csv", absoluteUrl(baseUrl, paths.api.readings(slug, revision)), null),
@@ -68,13 +73,13 @@ export function itemJsonLd({ snapshot, entry }: PublishedRevision, baseUrl: stri
   };
 }
 
-function productOf({ snapshot }: PublishedRevision, page: string): JsonLd {
+function productOf({ snapshot }: PublishedRevision, page: string, language: Language): JsonLd {
   const { item } = snapshot;
   return {
     "@type": "Product",
     "@id": `${page}#product`,
     name: item.name,
-    category: labelOf(categoryLabels, item.category),
+    category: labelOf(labelsIn[language].category, item.category),
     ...(item.aliases.length > 0 ? { alternateName: item.aliases } : {}),
     ...(item.description ? { description: item.description } : {}),
     ...(item.maker ? { brand: { "@type": "Brand", name: item.maker } } : {}),
@@ -82,21 +87,21 @@ function productOf({ snapshot }: PublishedRevision, page: string): JsonLd {
   };
 }
 
-function propertyOf(part: string, result: SnapshotResult, baseUrl: string): JsonLd {
+function propertyOf(part: string, result: SnapshotResult, baseUrl: string, language: Language): JsonLd {
   const code = ucumCode(result.unit);
   const [low, high] = result.interval ?? [null, result.below ?? result.upperBound];
   return {
     "@type": "PropertyValue",
-    name: `${elementTitle(result.element)}, ${part}`,
+    name: `${elementTitle(result.element, language)}, ${part}`,
     propertyID: `${result.element} ${result.quantity}`,
-    description: resultText(result),
+    description: resultText(result, language),
     ...(result.value === null ? {} : { value: result.value }),
     ...(low === null ? {} : { minValue: low }),
     ...(high === null ? {} : { maxValue: high }),
     unitText: result.unit,
     ...(code === null ? {} : { unitCode: `UCUM:${code}` }),
     measurementTechnique: absoluteUrl(baseUrl, paths.methods()),
-    measurementMethod: methodName(result),
+    measurementMethod: methodName(result, language),
   };
 }
 

@@ -1,6 +1,8 @@
 import type { AmountSource, AmountsState } from "../amounts/amounts-form.ts";
 import type { GeometryShape } from "../amounts/types.ts";
+import { amountLabels as spanish } from "./es/amount-labels.ts";
 import { fieldName } from "./form-fields.ts";
+import type { ByLanguage, Language } from "./language.ts";
 
 /** Labels of the calculator's fields, as they stand over the field. */
 export const amountFieldLabels: Record<keyof AmountsState, string> = {
@@ -46,12 +48,11 @@ export const amountFieldLabels: Record<keyof AmountsState, string> = {
 };
 
 /** "the outer diameter": a field inside a sentence, without its unit. */
-export function amountFieldName(field: string): string {
-  const label = Object.hasOwn(amountFieldLabels, field)
-    ? amountFieldLabels[field as keyof AmountsState]
-    : fieldName(field);
+export function amountFieldName(field: string, language: Language = "en"): string {
+  const { fields, inSentence } = amountLabelsIn[language];
+  const label = Object.hasOwn(fields, field) ? fields[field as keyof AmountsState] : fieldName(field);
   const words = label.replace(/, [^,]*$/, "");
-  return `the ${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+  return inSentence(`${words.charAt(0).toLowerCase()}${words.slice(1)}`);
 }
 
 export const amountSourceLabels: Record<AmountSource, string> = {
@@ -94,4 +95,27 @@ export const shareNames: Readonly<Record<string, string>> = {
   weight: "the weight of the part",
   loading: "the amount on each square centimetre",
 };
-export const shareName = (input: string): string => shareNames[input] ?? amountFieldName(input);
+
+export type AmountLabels = {
+  fields: Record<keyof AmountsState, string>;
+  inSentence: (label: string) => string;
+  sources: Record<AmountSource, string>;
+  shapes: Record<GeometryShape, string>;
+  densitySources: Record<AmountsState["densityFrom"], string>;
+  hint: string;
+  shares: Readonly<Record<string, string>>;
+};
+export const amountLabelsIn: ByLanguage<AmountLabels> = {
+  en: {
+    fields: amountFieldLabels,
+    inSentence: (label) => `the ${label}`,
+    sources: amountSourceLabels,
+    shapes: shapeLabels,
+    densitySources: densitySourceLabels,
+    hint: quantityHint,
+    shares: shareNames,
+  },
+  es: spanish,
+};
+export const shareName = (input: string, language: Language = "en"): string =>
+  amountLabelsIn[language].shares[input] ?? amountFieldName(input, language);

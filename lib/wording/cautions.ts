@@ -1,6 +1,8 @@
 import type { Snapshot } from "../publication/snapshot.ts";
 import { elementName } from "./elements.ts";
+import { cautionSentences as spanish } from "./es/cautions.ts";
 import { listed } from "./formats.ts";
+import type { ByLanguage, Language } from "./language.ts";
 
 export type Caution = { code: string; title: string; text: string };
 
@@ -50,21 +52,35 @@ export const radiationCaution: Caution = {
   text: "The analyser sends out X-rays. Never point it at a person or an animal, and never hold the object in your hand during a shot. Use it only with the training, the shielding and the licence that your place asks for.",
 };
 
+export type CautionSentences = {
+  always: Record<keyof typeof cautions, Caution>;
+  radiation: Caution;
+  lookedFor: (names: string) => string;
+};
+export const cautionsIn: ByLanguage<CautionSentences> = {
+  en: { always: cautions, radiation: radiationCaution, lookedFor: (names) => `We looked for ${names} here. ` },
+  es: spanish,
+};
+
 /** The cautions of an item's page, in reading order. Those about lead stand where lead was looked for. */
-export function cautionsFor(snapshot: Snapshot): Caution[] {
+export function cautionsFor(snapshot: Snapshot, language: Language = "en"): Caution[] {
+  const { always, lookedFor } = cautionsIn[language];
   const elements = new Set(snapshot.specimens.flatMap((s) => s.parts.flatMap((p) => p.results.map((r) => r.element))));
-  const names = listed([...elements].map(elementName));
-  const about: Caution[] = elements.has("Pb") ? [cautions["no-known-level"], cautions["blood-test"]] : [];
+  const names = listed(
+    [...elements].map((element) => elementName(element, language)),
+    language,
+  );
+  const about: Caution[] = elements.has("Pb") ? [always["no-known-level"], always["blood-test"]] : [];
   const others: Caution = {
-    ...cautions["other-substances"],
-    text: `${names ? `We looked for ${names} here. ` : ""}${cautions["other-substances"].text}`,
+    ...always["other-substances"],
+    text: `${names ? lookedFor(names) : ""}${always["other-substances"].text}`,
   };
   return [
-    cautions["total-content"],
+    always["total-content"],
     ...about,
     others,
-    cautions["this-one-only"],
-    cautions["licensed-assessor"],
-    cautions["local-law"],
+    always["this-one-only"],
+    always["licensed-assessor"],
+    always["local-law"],
   ];
 }

@@ -1,7 +1,9 @@
 import type { FieldChange, Leaf, PlaceStep } from "../publication/revision-difference.ts";
 import { elementName } from "./elements.ts";
-import { significant } from "./formats.ts";
+import { changeSentences as spanish } from "./es/changes.ts";
+import { numberText } from "./formats.ts";
 import { readable } from "./labels.ts";
+import type { ByLanguage, Language } from "./language.ts";
 import { quoted } from "./problem-sentence.ts";
 
 /** What a field of the snapshot is called where two revisions are set side by side. */
@@ -87,26 +89,53 @@ const memberNames: Record<string, string> = {
   inDoubt: "stretch in doubt after",
 };
 
+export type ChangeSentences = {
+  fields: Record<string, string>;
+  members: Record<string, string>;
+  nothing: string;
+  yes: string;
+  no: string;
+  changed: (place: string, before: string, after: string) => string;
+  added: (place: string) => string;
+  removed: (place: string) => string;
+};
+const changesIn: ByLanguage<ChangeSentences> = {
+  en: {
+    fields: fieldNames,
+    members: memberNames,
+    nothing: "nothing",
+    yes: "yes",
+    no: "no",
+    changed: (place, before, after) => `Changed: ${place}. Before: ${before}. Now: ${after}.`,
+    added: (place) => `Added: ${place}.`,
+    removed: (place) => `Taken away: ${place}.`,
+  },
+  es: spanish,
+};
+
 const lower = (field: string): string =>
   readable(field.replace(/([a-z])([A-Z])/g, "$1-$2").toLowerCase()).toLowerCase();
 
 /** A label that came from outside is quoted here, once; the sentences add no marks of their own. */
-function stepName(step: PlaceStep): string {
-  if (step.label === undefined) return fieldNames[step.field] ?? lower(step.field);
-  if (step.field === "results") return elementName(step.label);
-  return `${memberNames[step.field] ?? lower(step.field)} ${quoted(step.label)}`;
+function stepName(step: PlaceStep, language: Language): string {
+  const { fields, members } = changesIn[language];
+  if (step.label === undefined) return fields[step.field] ?? lower(step.field);
+  if (step.field === "results") return elementName(step.label, language);
+  return `${members[step.field] ?? lower(step.field)} ${quoted(step.label, 80, language)}`;
 }
 
 /** "object “mug 1”, part “glaze, outside”, lead, stated, value" */
-export const placeText = (place: readonly PlaceStep[]): string => place.map(stepName).join(", ");
+export const placeText = (place: readonly PlaceStep[], language: Language = "en"): string =>
+  place.map((step) => stepName(step, language)).join(", ");
 
 /** A leaf as words: "nothing", "yes", a number to six digits, or the text in quotation marks. */
-export function leafText(leaf: Leaf): string {
-  if (leaf === null || leaf === "") return "nothing";
-  if (typeof leaf === "boolean") return leaf ? "yes" : "no";
-  if (typeof leaf === "number") return significant(leaf, 6);
-  if (typeof leaf === "string") return quoted(leaf, 200);
-  return leaf.length === 0 ? "nothing" : leaf.map(leafText).join(", ");
+export function leafText(leaf: Leaf, language: Language = "en"): string {
+  const say = changesIn[language];
+  if (leaf === null || leaf === "") return say.nothing;
+  if (typeof leaf === "boolean") return leaf ? say.yes : say.no;
+  if (typeof leaf === "number") return numberText(leaf, 6, language);
+  if (typeof leaf === "string") return quoted(leaf, 200, language);
+  return leaf.length === 0 ? say.nothing : leaf.map((one) => leafText(one, language)).join(", ");
 }
 
 /**
@@ -114,11 +143,24 @@ export function leafText(leaf: Leaf): string {
  *
  * @example "Changed: item, name. Before: “Blue mug”. Now: “Bluebell mug”."
  */
-export function changeSentence(change: FieldChange): string {
+export function changeSentence(change: FieldChange, language: Language = "en"): string {
+  const say = changesIn[language];
+  const place = placeText(change.place, language);
   if (change.kind === "changed")
-    return `Changed: ${placeText(change.place)}. Before: ${leafText(change.before)}. Now: ${leafText(change.after)}.`;
-  return `${change.kind === "added" ? "Added" : "Taken away"}: ${placeText(change.place)}.`;
+    return say.changed(place, leafText(change.before, language), leafText(change.after, language));
+  return change.kind === "added" ? say.added(place) : say.removed(place);
 }
+
+/** The words of the record that a difference quotes, as they stand in its sentence. */
+export const writtenIn = (change: FieldChange): string[] =>
+  [
+    ...change.place.map((step) => (step.field === "results" ? "" : (step.label ?? ""))),
+    ...(change.kind === "changed"
+      ? [change.before, change.after].flat().map((leaf) => (typeof leaf === "string" ? leaf : ""))
+      : []),
+  ]
+    .filter((text) => text !== "")
+    .map((text) => quoted(text, 200).slice(1, -1));
 
 /** Changes of digits and digests that follow from another change, which a page may fold away. */
 export const isDerived = (change: FieldChange): boolean => {

@@ -1,5 +1,7 @@
 import type { FlagCode } from "../reconcile/types.ts";
+import { flagWords as spanish } from "./es/flags.ts";
 import { readable } from "./labels.ts";
+import type { ByLanguage, Language } from "./language.ts";
 
 export type FlagWords = { label: string; sentence: string };
 
@@ -87,7 +89,10 @@ export const flagWords: Record<FlagCode, FlagWords> = {
   },
 };
 
+export const flagWordsIn: ByLanguage<Record<FlagCode, FlagWords>> = { en: flagWords, es: spanish };
+
 /** The words for a flag; a code from a newer version is shown as it stands, never hidden. */
-export function wordsForFlag(code: string): FlagWords {
-  return (flagWords as Record<string, FlagWords>)[code] ?? { label: readable(code), sentence: `${readable(code)}.` };
+export function wordsForFlag(code: string, language: Language = "en"): FlagWords {
+  const words: Record<string, FlagWords> = flagWordsIn[language];
+  return words[code] ?? { label: readable(code), sentence: `${readable(code)}.` };
 }

@@ -1,6 +1,8 @@
 import type { SnapshotResult } from "../publication/snapshot.ts";
 import type { AgeGroup, ItemCategory, Material } from "../quantity/item-words.ts";
 import type { QuantityKind } from "../quantity/kinds.ts";
+import { labels as spanish } from "./es/labels.ts";
+import type { ByLanguage, Sentences } from "./language.ts";
 
 /** Names for people of every closed list. The compiler keeps each list whole. */
 export const categoryLabels: Record<ItemCategory, string> = {
@@ -113,6 +115,21 @@ export const roleLabels: Record<"owner" | "tester" | "reviewer", string> = {
   tester: "Tester",
   reviewer: "Reviewer",
 };
+
+const english = {
+  category: categoryLabels,
+  ageGroup: ageGroupLabels,
+  material: materialLabels,
+  form: formLabels,
+  quantity: quantityLabels,
+  unit: unitWords,
+  fitness: fitnessLabels,
+  state: stateLabels,
+  revision: revisionLabels,
+};
+export type Labels = Sentences<typeof english>;
+/** The lists that readers' pages print, in each language. */
+export const labelsIn: ByLanguage<Labels> = { en: english, es: spanish };
 
 /** What a person must see where a code has no name yet: the code itself, its hyphens as spaces. */
 export const readable = (code: string): string => {

@@ -96,7 +96,7 @@ export function historyLine(limit: PublicLimit, family: readonly PublicLimit[]):
   const before = family.slice(0, at).filter((row) => !row.neverTookEffect);
   const after = family.slice(at + 1).filter((row) => !row.neverTookEffect);
   const parts = [
-    before.length > 0 ? `before: ${before.map(limitNumber).join(", ")}` : "",
+    before.length > 0 ? `before: ${before.map((row) => limitNumber(row)).join(", ")}` : "",
     after.length > 0 ? `after: ${after.map((row) => `${limitNumber(row)} (${plainDate(row.from)})`).join(", ")}` : "",
   ].filter((part) => part !== "");
   return parts.length === 0 ? null : parts.join("; ");

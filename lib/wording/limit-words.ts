@@ -1,29 +1,7 @@
 import type { Limit, Nature, Precision } from "../limits/types.ts";
-import { groupDigits, plainDate } from "./formats.ts";
-
-/** A limit's own words: its number, its dates, what kind of rule it is. */
-export const limitNumber = (limit: Pick<Limit, "value" | "unit">): string =>
-  limit.value === null ? "a rule without a number" : `${groupDigits(String(limit.value))} ${limit.unit}`;
-
-const dateWords = (iso: string, known: Precision): string => {
-  const full = plainDate(iso);
-  if (known === "year") return iso.slice(0, 4);
-  if (known === "month") return full.split(" ").slice(1).join(" ");
-  return full;
-};
-
-/** "since 14 August 2011"; "15 June 1978 to 13 August 2009"; "since a day we do not know". */
-export function limitPeriod(limit: {
-  from: string;
-  until: string | null;
-  fromKnown: Precision;
-  neverTookEffect: boolean;
-}): string {
-  if (limit.neverTookEffect) return "replaced before its first day";
-  const start = limit.fromKnown === "unknown" ? null : dateWords(limit.from, limit.fromKnown);
-  if (limit.until === null) return start === null ? "now; start not known" : `since ${start}`;
-  return start === null ? `until ${plainDate(limit.until)}` : `${start} to ${plainDate(limit.until)}`;
-}
+import { limitSentences as spanish } from "./es/limit-words.ts";
+import { plainDate, plainMonth, withUnit } from "./formats.ts";
+import type { ByLanguage, Language, Sentences } from "./language.ts";
 
 export const natureWords: Record<Nature, string> = {
   binding: "binding where and on what it says",
@@ -36,3 +14,38 @@ export const failsText: Record<Limit["failsAt"], string> = {
   ">": "above the number; the number itself still passes",
   ">=": "at the number and above",
 };
+
+const english = {
+  noNumber: "a rule without a number",
+  replaced: "replaced before its first day",
+  nowUnknown: "now; start not known",
+  since: (day: string) => `since ${day}`,
+  until: (day: string) => `until ${day}`,
+  fromTo: (start: string, end: string) => `${start} to ${end}`,
+  nature: natureWords,
+  fails: failsText,
+};
+export type LimitSentences = Sentences<typeof english>;
+export const limitWordsIn: ByLanguage<LimitSentences> = { en: english, es: spanish };
+
+/** A limit's own words: its number, its dates, what kind of rule it is. */
+export const limitNumber = (limit: Pick<Limit, "value" | "unit">, language: Language = "en"): string =>
+  limit.value === null ? limitWordsIn[language].noNumber : withUnit(String(limit.value), limit.unit, language);
+
+const dateWords = (iso: string, known: Precision, language: Language): string => {
+  if (known === "year") return iso.slice(0, 4);
+  return known === "month" ? plainMonth(iso, language) : plainDate(iso, language);
+};
+
+/** "since 14 August 2011"; "15 June 1978 to 13 August 2009"; "since a day we do not know". */
+export function limitPeriod(
+  limit: { from: string; until: string | null; fromKnown: Precision; neverTookEffect: boolean },
+  language: Language = "en",
+): string {
+  const say = limitWordsIn[language];
+  if (limit.neverTookEffect) return say.replaced;
+  const start = limit.fromKnown === "unknown" ? null : dateWords(limit.from, limit.fromKnown, language);
+  if (limit.until === null) return start === null ? say.nowUnknown : say.since(start);
+  const end = plainDate(limit.until, language);
+  return start === null ? say.until(end) : say.fromTo(start, end);
+}

@@ -1,11 +1,15 @@
 import type { LogFault, LogFaultCode } from "../publication/verify-log.ts";
+import { logFaultWords as spanish } from "./es/log-faults.ts";
+import type { ByLanguage, Language } from "./language.ts";
+
+export type LogFaultWords = Record<LogFaultCode, (f: LogFault) => string>;
 
 const subject = (f: LogFault): string =>
   f.slug === null ? `Entry ${f.seq}` : `Entry ${f.seq} (${f.slug}, revision ${f.revision})`;
 
 const ofEntry = (f: LogFault): string => (f.seq === null ? "" : ` of entry ${f.seq}`);
 
-const words: Record<LogFaultCode, (f: LogFault) => string> = {
+const english: LogFaultWords = {
   "entry-malformed": (f) =>
     `${subject(f)} is no log entry${f.field ? `: its member “${f.field}” is not as it should be` : ""}.`,
   "entry-out-of-order": (f) => `${subject(f)} carries the number ${f.found}; by its place it should be ${f.expected}.`,
@@ -33,6 +37,8 @@ const words: Record<LogFaultCode, (f: LogFault) => string> = {
   "head-key-differs": (f) =>
     `The head${ofEntry(f)} is signed with another key than the one you expect; found ${f.found}, expected ${f.expected}.`,
 };
+const words: ByLanguage<LogFaultWords> = { en: english, es: spanish };
 
 /** One fault of the log as a sentence that names the entry and what differs. */
-export const logFaultSentence = (fault: LogFault): string => words[fault.code](fault);
+export const logFaultSentence = (fault: LogFault, language: Language = "en"): string =>
+  words[language][fault.code](fault);

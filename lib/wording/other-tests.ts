@@ -1,6 +1,8 @@
 import type { SnapshotOtherTest } from "../publication/snapshot.ts";
 import { elementName } from "./elements.ts";
+import { otherTestSentences as spanish } from "./es/other-tests.ts";
 import { amountText } from "./formats.ts";
+import type { ByLanguage, Language, Sentences } from "./language.ts";
 import { allowedText, type ProblemWords, quoted } from "./problem-sentence.ts";
 
 export const otherTestLabels: Record<SnapshotOtherTest["kind"], string> = {
@@ -24,19 +26,33 @@ export const otherTestWords = {
   noUncertainty: "no uncertainty stated",
   none: "No wipe, leachate or laboratory result is written down.",
   noLimit: "No limit of this kind in our table covers it.",
+  noFigure: "no figure",
+  below: (amount: string): string => `below ${amount}`,
+  uncertainty: (amount: string): string => `standard uncertainty ${amount}`,
+  asWritten: "As the report writes it",
+  areaWiped: "Area wiped",
+  laboratory: "Laboratory",
+  method: "Method",
+  reportedOn: "Reported on",
+  certificate: "Certificate",
+  note: "Note",
+  inForceOn: "In force on",
 };
+const english = { labels: otherTestLabels, notes: otherTestNotes, words: otherTestWords };
+export type OtherTestSentences = Sentences<typeof english>;
+export const otherTestsIn: ByLanguage<OtherTestSentences> = { en: english, es: spanish };
 
 /** "below 25 µg/ft²", "41 µg/ft², standard uncertainty 3": what a test found, in the unit of its kind. */
-export function otherTestText({ result }: Pick<SnapshotOtherTest, "result">): string {
-  if (result.value === null)
-    return result.below === null ? "no figure" : `below ${amountText(result.below, result.unit)}`;
-  const u =
-    result.u === null ? otherTestWords.noUncertainty : `standard uncertainty ${amountText(result.u, result.unit)}`;
-  return `${amountText(result.value, result.unit)} (${u})`;
+export function otherTestText({ result }: Pick<SnapshotOtherTest, "result">, language: Language = "en"): string {
+  const { words } = otherTestsIn[language];
+  const amount = (value: number): string => amountText(value, result.unit, language);
+  if (result.value === null) return result.below === null ? words.noFigure : words.below(amount(result.below));
+  const u = result.u === null ? words.noUncertainty : words.uncertainty(amount(result.u));
+  return `${amount(result.value)} (${u})`;
 }
 
-export const otherTestTitle = (test: Pick<SnapshotOtherTest, "kind" | "element">): string =>
-  `${otherTestLabels[test.kind]}: ${elementName(test.element)}`;
+export const otherTestTitle = (test: Pick<SnapshotOtherTest, "kind" | "element">, language: Language = "en"): string =>
+  `${otherTestsIn[language].labels[test.kind]}: ${elementName(test.element, language)}`;
 
 /** What a tester wrote of a test and could not have. */
 export const otherTestProblems: ProblemWords = {

@@ -1,6 +1,18 @@
 import type { PhotoMark } from "../publication/photo-marks.ts";
 import { parseTypedNumber } from "../quantity/written-quantity.ts";
-import { counted, significant } from "./formats.ts";
+import { photoSentences as spanish } from "./es/photos.ts";
+import { counted, listed, numberText } from "./formats.ts";
+import type { ByLanguage, Language, Sentences } from "./language.ts";
+
+/** What readers are told below a photo. */
+const english = {
+  spot: (spot: string) => `spot ${spot}`,
+  noSize: "The circles show where, not how large a spot was.",
+  asWindow: (across: string, some: boolean) =>
+    `The circles are as large as the analyser’s window, ${across} mm across${some ? " where that is known" : ""}, by the known length on the photo.`,
+};
+export type PhotoSentences = Sentences<typeof english>;
+const photosIn: ByLanguage<PhotoSentences> = { en: english, es: spanish };
 
 /** The words of photos and of the spots on them. A place along a side as a field holds it: "34.5" for 0.345. */
 export const percentText = (share: number): string => (share * 100).toFixed(1);
@@ -27,20 +39,30 @@ export function lengthTyped(text: string): number | null {
 export const placeText = (x: number, y: number): string => `${percent(x)} from the left, ${percent(y)} from the top`;
 
 /** A spot by the number on the photo: "1: glaze, inside, spot a". */
-export const markName = ({ number, spot }: Pick<PhotoMark, "number" | "spot">, part: string | undefined): string =>
-  `${number}: ${part ? `${part}, ` : ""}spot ${spot}`;
+export const markName = (
+  { number, spot }: Pick<PhotoMark, "number" | "spot">,
+  part: string | undefined,
+  language: Language = "en",
+): string => `${number}: ${part ? `${part}, ` : ""}${photosIn[language].spot(spot)}`;
 
 /** How large the circles are, below a photo with marks; null where there is none. */
 export function marksNote(
   marks: readonly Pick<PhotoMark, "share">[],
   windows: readonly (number | null)[],
+  language: Language = "en",
 ): string | null {
+  const say = photosIn[language];
   if (marks.length === 0) return null;
-  if (marks.every((mark) => mark.share === null)) return "The circles show where, not how large a spot was.";
+  if (marks.every((mark) => mark.share === null)) return say.noSize;
   const sizes = [...new Set(windows.flatMap((mm) => (mm === null ? [] : [mm])))].sort((a, b) => a - b);
-  const across = sizes.map((mm) => significant(mm, 3)).join(" and ");
-  const some = marks.some((mark) => mark.share === null) ? " where that is known" : "";
-  return `The circles are as large as the analyser’s window, ${across} mm across${some}, by the known length on the photo.`;
+  const across = listed(
+    sizes.map((mm) => numberText(mm, 3, language)),
+    language,
+  );
+  return say.asWindow(
+    across,
+    marks.some((mark) => mark.share === null),
+  );
 }
 
 export const photoWords = {

@@ -1,13 +1,17 @@
 import type { Problem } from "../quantity/problem.ts";
+import type { ByLanguage, Language } from "./language.ts";
 
 /** Turns one problem into one or two sentences: what went wrong, where, what was found and what to do. */
 export type ProblemWords = Record<string, (problem: Problem) => string>;
 
+const quotationMarks: ByLanguage<readonly [string, string]> = { en: ["“", "”"], es: ["«", "»"] };
+
 /** Text that came from outside, shortened and freed of control and direction marks, in quotation marks. */
-export function quoted(text: string | undefined, longest = 80): string {
+export function quoted(text: string | undefined, longest = 80, language: Language = "en"): string {
+  const [open, close] = quotationMarks[language];
   const clean = (text ?? "").replace(/[\p{Cc}\p{Cf}\u2028\u2029]+/gu, " ").trim();
   const short = [...clean].length > longest ? `${[...clean].slice(0, longest).join("")}…` : clean;
-  return `“${short}”`;
+  return `${open}${short}${close}`;
 }
 
 /** "In shelf.csv, row 12, column Pb: " — empty where the problem has no place of its own. */

@@ -1,8 +1,10 @@
 import type { Problem } from "../quantity/problem.ts";
 import { accessProblems } from "./access-problems.ts";
 import { amountProblems } from "./amount-problems.ts";
+import { problemWords as spanish } from "./es/problems.ts";
 import { fieldName } from "./form-fields.ts";
 import { readable } from "./labels.ts";
+import type { Language } from "./language.ts";
 import { otherTestProblems } from "./other-tests.ts";
 import { photoProblems } from "./photo-problems.ts";
 import { allowedText, foundText, type ProblemWords, placeOf, quoted } from "./problem-sentence.ts";
@@ -51,6 +53,12 @@ export function problemSentence(problem: Problem): string {
   const what = readable(problem.code);
   const place = placeOf(problem);
   return `${place}${place ? what.charAt(0).toLowerCase() + what.slice(1) : what}.${foundText(problem)}${allowedText(problem)}`;
+}
+
+/** The same on a reader's page. In another language only what readers' forms can meet has a sentence; the rest is English. */
+export function problemSentenceIn(problem: Problem, language: Language): string {
+  const words = language === "es" && Object.hasOwn(spanish, problem.code) ? spanish[problem.code] : undefined;
+  return words ? words(problem) : problemSentence(problem);
 }
 
 /** All of them, each once. */

@@ -2,8 +2,30 @@ import type { SnapshotDecision, SnapshotReading, SnapshotResult } from "../publi
 import type { QuantityKind } from "../quantity/kinds.ts";
 import { normaliseShot } from "../reconcile/normalise.ts";
 import { elementTitle } from "./elements.ts";
-import { amountText, counted, listed, resultText, significant, withUnit } from "./formats.ts";
-import { limitName, verdictWords } from "./verdicts.ts";
+import { figureSentences as spanish } from "./es/result-figures.ts";
+import { amountText, counted, formatWordsIn, listed, numberText, resultText } from "./formats.ts";
+import type { ByLanguage, Language, Sentences } from "./language.ts";
+import { limitName, placedTitle, verdictsIn } from "./verdicts.ts";
+
+const english = {
+  highestSpot: (amount: string) => `highest spot ${amount}`,
+  highestSpotSentence: (amount: string) => `Highest spot ${amount}.`,
+  limits: (names: string) => `Limits on the same scale: ${names}.`,
+  noLimits: "No limit stands on the same scale.",
+  reading: (name: string) => `reading ${name}`,
+  nothingSeen: "Nothing was seen at any spot",
+  seenAt: (seen: number, spots: number) => `Seen at ${seen} of ${spots} spots`,
+  oneSpot: "One spot was measured",
+  spotBySpot: "The readings, spot by spot",
+  differ: (low: string, high: string) => `The spots differ a lot: from ${low} to ${high}`,
+  lie: (low: string, high: string) => `The spots lie from ${low} to ${high}`,
+  note: (unit: string) =>
+    `In ${unit}. Each dot is one reading; its bar reaches two standard uncertainties to either side. An open bar was not detected and ends at what the analyser could see. A hollow dot was set aside and does not count. The thin upright line is the value of the spot.`,
+  scale: (unit: string) => `Scale in ${unit}`,
+  key: "A black bar is the range that most likely holds the true amount, its upright stroke the value. An open bar means not detected: at most up to its end. A lozenge is the highest spot, a thin line the range of an uneven part. Dashed lines are limits. Equal steps to the right multiply the amount.",
+};
+export type FigureSentences = Sentences<typeof english>;
+export const figuresIn: ByLanguage<FigureSentences> = { en: english, es: spanish };
 
 /** What the drawings of a result need, words and numbers, from the snapshot alone. Nothing is worked out anew here but units. */
 export type StripFigure = {
@@ -39,21 +61,19 @@ export function limitsOnAxis(result: SnapshotResult): (SnapshotDecision & { valu
     .slice(0, mostLimits);
 }
 
-const axisName = (d: SnapshotDecision): string => {
-  const named = d.title.includes(d.jurisdiction) ? d.title : `${d.jurisdiction}, ${d.title}`;
-  return d.applies === "for-reference" ? `${named} (only to compare)` : named;
-};
+const axisName = (d: SnapshotDecision, language: Language): string =>
+  `${placedTitle(d, language)}${d.applies === "for-reference" ? verdictsIn[language].referenceBeside : ""}`;
 
 /** The result's words on the strip: short, since the picture says the rest. */
-const stripLabel = (result: SnapshotResult): string => {
+const stripLabel = (result: SnapshotResult, language: Language): string => {
   if (result.state === "no-readings") return "";
   if (result.state === "not-quantified" && result.upperBound !== null)
-    return `at most ${amountText(result.upperBound, result.unit)}`;
-  return resultText(result);
+    return formatWordsIn[language].atMost(amountText(result.upperBound, result.unit, language));
+  return resultText(result, language);
 };
 
 /** The interval strip of a result. */
-export function stripFigure(result: SnapshotResult): StripFigure {
+export function stripFigure(result: SnapshotResult, language: Language = "en"): StripFigure {
   const top = result.highestSpot;
   const several = result.counts.spots > 1;
   const uneven = result.flags.includes("uneven") || result.state === "range-only";
@@ -68,11 +88,15 @@ export function stripFigure(result: SnapshotResult): StripFigure {
       top !== null && several
         ? {
             value: top.value,
-            label: `highest spot ${significant(top.value)}`,
+            label: figuresIn[language].highestSpot(numberText(top.value, 3, language)),
           }
         : null,
-    limits: limitsOnAxis(result).map((d) => ({ id: `${d.limitId}-${d.value}`, value: d.value, label: axisName(d) })),
-    label: stripLabel(result),
+    limits: limitsOnAxis(result).map((d) => ({
+      id: `${d.limitId}-${d.value}`,
+      value: d.value,
+      label: axisName(d, language),
+    })),
+    label: stripLabel(result, language),
   };
 }
 
@@ -80,13 +104,18 @@ export function stripFigure(result: SnapshotResult): StripFigure {
  * The strip in words, for whoever does not see it: "Lead (Pb): 412 ± 35 mg/kg. Highest spot 423 mg/kg. Limits on the same
  * scale: US children's products, 100 mg/kg (above the limit)."
  */
-export function stripSentence(result: SnapshotResult): string {
-  const limits = limitsOnAxis(result).map((d) => `${limitName(d)} (${verdictWords[d.verdict]})`);
+export function stripSentence(result: SnapshotResult, language: Language = "en"): string {
+  const say = figuresIn[language];
+  const limits = limitsOnAxis(result).map(
+    (d) => `${limitName(d, language)} (${verdictsIn[language].verdicts[d.verdict]})`,
+  );
   const top = result.highestSpot;
   return [
-    `${elementTitle(result.element)}: ${resultText(result)}.`,
-    top !== null && result.counts.spots > 1 ? `Highest spot ${amountText(top.value, result.unit)}.` : "",
-    limits.length > 0 ? `Limits on the same scale: ${listed(limits)}.` : "No limit stands on the same scale.",
+    `${elementTitle(result.element, language)}: ${resultText(result, language)}.`,
+    top !== null && result.counts.spots > 1
+      ? say.highestSpotSentence(amountText(top.value, result.unit, language))
+      : "",
+    limits.length > 0 ? say.limits(listed(limits, language)) : say.noLimits,
   ]
     .filter((sentence) => sentence !== "")
     .join(" ");
@@ -105,10 +134,10 @@ const shotOf = (reading: SnapshotReading, quantity: QuantityKind) =>
  * Shots by spot in the result's unit, each with two standard uncertainties to either side. A shot whose unit cannot be
  * turned into the result's stays out of the drawing and in the table.
  */
-export function spotFigure(result: SnapshotResult): SpotFigureRow[] {
+export function spotFigure(result: SnapshotResult, language: Language = "en"): SpotFigureRow[] {
   const rows = new Map<string, SpotFigureRow>();
   for (const reading of result.readings) {
-    const spot = reading.spot ?? `reading ${reading.number ?? reading.row ?? reading.id}`;
+    const spot = reading.spot ?? figuresIn[language].reading(String(reading.number ?? reading.row ?? reading.id));
     const mean = result.spots.find((each) => each.spot === reading.spot && reading.spot !== null)?.value ?? null;
     const row = rows.get(spot) ?? { spot, mean, points: [] };
     rows.set(spot, row);
@@ -129,19 +158,19 @@ export function spotFigure(result: SnapshotResult): SpotFigureRow[] {
 }
 
 /** What the spot drawing shows, as its title. */
-export function spotFigureTitle(result: SnapshotResult): string {
+export function spotFigureTitle(result: SnapshotResult, language: Language = "en"): string {
   const { counts, range, unit } = result;
-  if (counts.spotsDetected === 0) return "Nothing was seen at any spot";
-  if (counts.spotsDetected < counts.spots) return `Seen at ${counts.spotsDetected} of ${counts.spots} spots`;
-  if (counts.spots === 1) return "One spot was measured";
-  if (range === null) return "The readings, spot by spot";
-  const from = `from ${significant(range[0])} to ${withUnit(significant(range[1]), unit)}`;
-  return result.flags.includes("uneven") ? `The spots differ a lot: ${from}` : `The spots lie ${from}`;
+  const say = figuresIn[language];
+  if (counts.spotsDetected === 0) return say.nothingSeen;
+  if (counts.spotsDetected < counts.spots) return say.seenAt(counts.spotsDetected, counts.spots);
+  if (counts.spots === 1) return say.oneSpot;
+  if (range === null) return say.spotBySpot;
+  const [low, high] = [numberText(range[0], 3, language), amountText(range[1], unit, language)];
+  return result.flags.includes("uneven") ? say.differ(low, high) : say.lie(low, high);
 }
 
 /** Said under the spot drawing. */
-export const spotFigureNote = (unit: string): string =>
-  `In ${unit}. Each dot is one reading; its bar reaches two standard uncertainties to either side. An open bar was not detected and ends at what the analyser could see. A hollow dot was set aside and does not count. The thin upright line is the value of the spot.`;
+export const spotFigureNote = (unit: string, language: Language = "en"): string => figuresIn[language].note(unit);
 
 /** One shot of the drawing in words: "A, near the rim: 398 ± 24 mg/kg (two standard uncertainties)". */
 export function pointSentence(spot: string, point: SpotFigureRow["points"][number], unit: string): string {
@@ -149,7 +178,7 @@ export function pointSentence(spot: string, point: SpotFigureRow["points"][numbe
   if (point.value === null)
     return `${spot}: not detected${point.below === null ? "" : `, below ${amountText(point.below, unit)}`}${aside}`;
   if (point.half === null) return `${spot}: ${amountText(point.value, unit)}, without an error${aside}`;
-  return `${spot}: ${significant(point.value)} ± ${amountText(point.half, unit)} (two standard uncertainties)${aside}`;
+  return `${spot}: ${numberText(point.value)} ± ${amountText(point.half, unit)} (two standard uncertainties)${aside}`;
 }
 
 /** A spot of the drawing in words: "Spot A, near the rim: 401 mg/kg from 3 readings". */
@@ -161,8 +190,7 @@ export const liveFigureNote = (unit: string): string =>
   `${spotFigureNote(unit)} The grey band is the range that most likely holds the true amount. Point at a reading, or press Tab and then the arrow keys, and it is said in words.`;
 
 /** Said under the interval strip. */
-export const axisNote = (unit: string): string => `Scale in ${unit}`;
+export const axisNote = (unit: string, language: Language = "en"): string => figuresIn[language].scale(unit);
 
 /** How to read the strip, once on a page. */
-export const stripKey =
-  "A black bar is the range that most likely holds the true amount, its upright stroke the value. An open bar means not detected: at most up to its end. A lozenge is the highest spot, a thin line the range of an uneven part. Dashed lines are limits. Equal steps to the right multiply the amount.";
+export const stripKey = english.key;

@@ -2,8 +2,10 @@ import type { Fitness, UncountedCheck } from "../consistency/session-fitness.ts"
 import type { SnapshotSession } from "../publication/snapshot.ts";
 import { failedCheckReason } from "../reconcile/part-inputs.ts";
 import { elementName } from "./elements.ts";
-import { amountText, counted, listed, plainDate, significant } from "./formats.ts";
-import { labelOf, materialLabels } from "./labels.ts";
+import { sessionSentences as spanish } from "./es/sessions.ts";
+import { amountText, counted, formatWordsIn, listed, numberText, plainDate, significant } from "./formats.ts";
+import { labelOf, labelsIn } from "./labels.ts";
+import type { ByLanguage, Language, Sentences } from "./language.ts";
 
 /** Was the instrument fit that day? A state in one plain sentence, for what it is about ("lead", "lead in the mode “glaze”"). */
 export const fitnessSentence: Record<Fitness, (about: string) => string> = {
@@ -25,37 +27,81 @@ export const fitnessWord: Record<Fitness, string> = {
 };
 const dayWord: Record<Fitness, string> = { ...fitnessWord, "not-fit": "not fit" };
 
+/** What readers are told of sessions; what only testers see stands below, in English. */
+const english = {
+  fitness: fitnessSentence,
+  word: fitnessWord,
+  day: dayWord,
+  inMode: (mode: string) => `, in the mode “${mode}”`,
+  noModeNamed: "no mode named",
+  failedCheck:
+    "Left out by the method: a check standard was read wrongly before or after it, and no good check lies between.",
+  notEnded: (start: string) => `${start}, not ended yet`,
+  startToEnd: (start: string, end: string) => `${start} to ${end}`,
+  fromBeginning: "from the beginning, since no good check came before",
+  afterCheck: (time: string) => `after the good check at ${time}`,
+  toEnd: "to the end, since no good check came after",
+  untilCheck: (time: string) => `until the good check at ${time}`,
+  shifted: (by: string, earlier: boolean) =>
+    `The analyser’s clock was wrong: every time it wrote is taken ${by} ${earlier ? "earlier" : "later"}. What it wrote is kept and shown.`,
+  ofCertified: (range: string) => `${range} of the certified value`,
+  missed: (n: number) => `${counted(n, "time", "times")} not detected`,
+  saysNothing: "says nothing",
+  good: "good",
+  failed: "failed",
+  untrained: "Nobody recorded that the operator was trained in radiation safety and in this analyser.",
+  leftOut:
+    "Readings in that stretch are left out of every number here. They are listed with the reason, and each result says what it would be with them.",
+  usedAnyway: (reason: string) =>
+    `They are used all the same, and every page that rests on them says so, with this reason: ${reason}`,
+  inDoubt: (elements: string, mode: string, stretch: string) =>
+    `A check failed for ${elements}${mode}: readings are in doubt ${stretch}.`,
+  noStandard: "not shown: no check standard was read",
+  noUncertainty: (elements: string) =>
+    `The certificate states no uncertainty for ${elements}. Its checks show whether the analyser is fit, but nothing is corrected by it, and the analyser’s own stated calibration stays in the budget.`,
+  uncertainty: (recovery: string, u: string) => `${recovery}, u ${u}`,
+  notCorrected: "no",
+  corrected: (factor: string, material: string) => `× ${factor}, parts of ${material}`,
+  earlierSession: "an earlier one",
+  thisSession: "this one",
+};
+export type SessionSentences = Sentences<typeof english>;
+export const sessionsIn: ByLanguage<SessionSentences> = { en: english, es: spanish };
+
 /** "lead, in the mode “glass and glaze”". */
-export const aboutElement = (element: string, mode: string | null): string =>
-  `${elementName(element)}${mode === null ? "" : `, in the mode “${mode}”`}`;
+export const aboutElement = (element: string, mode: string | null, language: Language = "en"): string =>
+  `${elementName(element, language)}${mode === null ? "" : sessionsIn[language].inMode(mode)}`;
 
 /** Why a reading was set aside: a person's own words, or the sentence for a failed check. */
-export const asideReason = (reason: string): string =>
-  reason === failedCheckReason
-    ? "Left out by the method: a check standard was read wrongly before or after it, and no good check lies between."
-    : reason;
+export const asideReason = (reason: string, language: Language = "en"): string =>
+  reason === failedCheckReason ? sessionsIn[language].failedCheck : reason;
 
 /** "10:06" from a moment written with its offset. */
 export const clockOf = (moment: string): string => moment.slice(11, 16);
 /** "3 October 2026, 10:06". */
-export const dayAndClock = (moment: string): string => `${plainDate(moment.slice(0, 10))}, ${clockOf(moment)}`;
+export const dayAndClock = (moment: string, language: Language = "en"): string =>
+  `${plainDate(moment.slice(0, 10), language)}, ${clockOf(moment)}`;
 
 /** "12 September 2026, 09:40 to 11:20", with the second day where it is another. */
-export function sittingTime({ startedAt, endedAt }: { startedAt: string; endedAt: string | null }): string {
-  if (endedAt === null) return `${dayAndClock(startedAt)}, not ended yet`;
+export function sittingTime(
+  { startedAt, endedAt }: { startedAt: string; endedAt: string | null },
+  language: Language = "en",
+): string {
+  const say = sessionsIn[language];
+  const start = dayAndClock(startedAt, language);
+  if (endedAt === null) return say.notEnded(start);
   const sameDay = startedAt.slice(0, 10) === endedAt.slice(0, 10);
-  return `${dayAndClock(startedAt)} to ${sameDay ? clockOf(endedAt) : dayAndClock(endedAt)}`;
+  return say.startToEnd(start, sameDay ? clockOf(endedAt) : dayAndClock(endedAt, language));
 }
 
 /** "from the good check at 09:51 to the good check at 10:19". */
-export function doubtStretch({ after, before }: { after: string | null; before: string | null }): string {
-  const from =
-    after === null
-      ? "from the beginning, since no good check came before"
-      : `after the good check at ${clockOf(after)}`;
-  const to =
-    before === null ? "to the end, since no good check came after" : `until the good check at ${clockOf(before)}`;
-  return `${from}, ${to}`;
+export function doubtStretch(
+  { after, before }: { after: string | null; before: string | null },
+  language: Language = "en",
+): string {
+  const say = sessionsIn[language];
+  const from = after === null ? say.fromBeginning : say.afterCheck(clockOf(after));
+  return `${from}, ${before === null ? say.toEnd : say.untilCheck(clockOf(before))}`;
 }
 
 /** "+3 h", "−1 h 30 min". */
@@ -67,8 +113,8 @@ export function shiftText(minutes: number): string {
 }
 
 /** `minutes`: not 0. */
-export const shiftSentence = (minutes: number): string =>
-  `The analyser’s clock was wrong: every time it wrote is taken ${shiftText(Math.abs(minutes)).slice(1)} ${minutes < 0 ? "earlier" : "later"}. What it wrote is kept and shown.`;
+export const shiftSentence = (minutes: number, language: Language = "en"): string =>
+  sessionsIn[language].shifted(shiftText(Math.abs(minutes)).slice(1), minutes < 0);
 
 /** What a check reading that counts for nothing is told. */
 export function uncountedSentence(
@@ -88,12 +134,17 @@ export function uncountedSentence(
 }
 
 /** "read 3 times: 0.98 to 1.02 of the certified value". */
-export function recoveriesText(recoveries: readonly (number | null)[]): string {
+export function recoveriesText(recoveries: readonly (number | null)[], language: Language = "en"): string {
+  const say = sessionsIn[language];
   const read = recoveries.filter((r) => r !== null);
   const missed = recoveries.length - read.length;
-  const [low, high] = read.length === 0 ? [] : [Math.min(...read), Math.max(...read)].map((r) => significant(r, 3));
-  const range = read.length === 0 ? "" : `${low}${low === high ? "" : ` to ${high}`} of the certified value`;
-  return [range, missed > 0 ? `${counted(missed, "time", "times")} not detected` : ""].filter(Boolean).join("; ");
+  const [low, high] = [Math.min(...read), Math.max(...read)].map((r) =>
+    Number.isFinite(r) ? numberText(r, 3, language) : "",
+  );
+  const range = low === high ? low : `${low} ${formatWordsIn[language].to} ${high}`;
+  return [read.length === 0 ? "" : say.ofCertified(range ?? ""), missed > 0 ? say.missed(missed) : ""]
+    .filter(Boolean)
+    .join("; ");
 }
 
 /** "0.961 ± 0.034". */
@@ -114,14 +165,16 @@ export const signalWords: Record<string, string> = {
   "10-x": "ten together on one side",
 };
 
-export const withinWords = (within: boolean | null): string =>
-  within === null ? "says nothing" : within ? "good" : "failed";
+export const withinWords = (within: boolean | null, language: Language = "en"): string => {
+  const say = sessionsIn[language];
+  return within === null ? say.saysNothing : within ? say.good : say.failed;
+};
 
 /** For testers, where a session is opened. */
 export const trainingWords = {
   label: "The operator is trained in radiation safety and in this analyser",
   hint: "By ticking this, you record that the operator confirmed it. The registry gives no operating instructions.",
-  missingOnPage: "Nobody recorded that the operator was trained in radiation safety and in this analyser.",
+  missingOnPage: english.untrained,
   missing:
     "Nobody has confirmed that the operator is trained in radiation safety and in this analyser. The page will say so.",
 };
@@ -131,10 +184,8 @@ export const doubtWords = {
     readings === 0
       ? "No reading of an item lies in it."
       : `${counted(readings, "reading")} of items ${readings === 1 ? "lies" : "lie"} in it, and ${readings === 1 ? "feeds" : "feed"} no number. ${readings === 1 ? "It is" : "They are"} listed with the reason, and the result is shown with and without.`,
-  leftOutOnPage:
-    "Readings in that stretch are left out of every number here. They are listed with the reason, and each result says what it would be with them.",
-  usedAnyway: (reason: string): string =>
-    `They are used all the same, and every page that rests on them says so, with this reason: ${reason}`,
+  leftOutOnPage: english.leftOut,
+  usedAnyway: english.usedAnyway,
 };
 
 /** Why a correction is or is not made, for one standard and element. */
@@ -155,19 +206,25 @@ export function correctionText(verdict: {
 }
 
 /** A day in one line, from what every element and mode showed: "fit: lead and tin (Metall); not fit: cadmium (Kunststoff)". */
-export function dayStates(elements: readonly { element: string; mode: string | null; state: Fitness }[]): string {
-  if (elements.length === 0) return "not shown: no check standard was read";
+export function dayStates(
+  elements: readonly { element: string; mode: string | null; state: Fitness }[],
+  language: Language = "en",
+): string {
+  const say = sessionsIn[language];
+  if (elements.length === 0) return say.noStandard;
   const order: Fitness[] = ["not-fit", "fit-with-correction", "fit", "not-shown"];
   const modes = [...new Set(elements.map((e) => e.mode))];
   const namesIn = (state: Fitness, mode: string | null): string => {
-    const names = elements.filter((e) => e.state === state && e.mode === mode).map((e) => elementName(e.element));
+    const names = elements
+      .filter((e) => e.state === state && e.mode === mode)
+      .map((e) => elementName(e.element, language));
     if (names.length === 0) return "";
-    return `${listed(names)}${modes.length > 1 ? ` (${mode ?? "no mode named"})` : ""}`;
+    return `${listed(names, language)}${modes.length > 1 ? ` (${mode ?? say.noModeNamed})` : ""}`;
   };
   return order
     .flatMap((state) => {
       const names = modes.map((mode) => namesIn(state, mode)).filter(Boolean);
-      return names.length > 0 ? [`${dayWord[state]}: ${names.join(", ")}`] : [];
+      return names.length > 0 ? [`${say.day[state]}: ${names.join(", ")}`] : [];
     })
     .join("; ");
 }
@@ -175,17 +232,18 @@ export function dayStates(elements: readonly { element: string; mode: string | n
 /** Stretches in doubt as sentences, elements of one mode and stretch together. */
 export function doubtLines(
   elements: readonly { element: string; mode: string | null; inDoubt: readonly Stretch[] }[],
+  language: Language = "en",
 ): string[] {
+  const say = sessionsIn[language];
   const lines = new Map<string, { names: string[]; mode: string | null; span: Stretch }>();
   for (const { element, mode, inDoubt } of elements)
     for (const span of inDoubt) {
       const key = JSON.stringify([mode, span.after, span.before]);
       const line = lines.get(key) ?? { names: [], mode, span };
-      lines.set(key, { ...line, names: [...new Set([...line.names, elementName(element)])] });
+      lines.set(key, { ...line, names: [...new Set([...line.names, elementName(element, language)])] });
     }
-  return [...lines.values()].map(
-    ({ names, mode, span }) =>
-      `A check failed for ${listed(names)}${mode === null ? "" : `, in the mode “${mode}”`}: readings are in doubt ${doubtStretch(span)}.`,
+  return [...lines.values()].map(({ names, mode, span }) =>
+    say.inDoubt(listed(names, language), mode === null ? "" : say.inMode(mode), doubtStretch(span, language)),
   );
 }
 type Stretch = { after: string | null; before: string | null };
@@ -201,36 +259,46 @@ export function standardStanding(
   return "in use";
 }
 
-export const withoutUncertainty = (elements: readonly string[]): string =>
-  `The certificate states no uncertainty for ${listed(elements.map(elementName))}. Its checks show whether the analyser is fit, but nothing is corrected by it, and the analyser’s own stated calibration stays in the budget.`;
+export const withoutUncertainty = (elements: readonly string[], language: Language = "en"): string =>
+  sessionsIn[language].noUncertainty(
+    listed(
+      elements.map((element) => elementName(element, language)),
+      language,
+    ),
+  );
 
 type PublishedElement = SnapshotSession["fitness"][number];
 type PublishedStandard = PublishedElement["standards"][number];
 
 /** "0.961, standard uncertainty 0.017". */
-export const recoveryOnPage = ({ recovery, uRecovery }: PublishedStandard): string =>
-  recovery === null
-    ? "–"
-    : `${significant(recovery, 3)}${uRecovery === null ? "" : `, u ${significant(uRecovery, 2)}`}`;
+export const recoveryOnPage = ({ recovery, uRecovery }: PublishedStandard, language: Language = "en"): string => {
+  if (recovery === null) return "–";
+  const text = numberText(recovery, 3, language);
+  return uRecovery === null ? text : sessionsIn[language].uncertainty(text, numberText(uRecovery, 2, language));
+};
 
-export const correctionOnPage = ({ factor, material }: PublishedStandard): string =>
-  factor === null ? "no" : `× ${significant(factor, 4)}, parts of ${labelOf(materialLabels, material).toLowerCase()}`;
+export const correctionOnPage = ({ factor, material }: PublishedStandard, language: Language = "en"): string => {
+  const say = sessionsIn[language];
+  if (factor === null) return say.notCorrected;
+  return say.corrected(numberText(factor, 4, language), labelOf(labelsIn[language].material, material).toLowerCase());
+};
 
 /** Every check of one element and standard as rows of a table: those of earlier sessions first. */
-export function checkRows(element: PublishedElement, standard: PublishedStandard) {
-  const shared = { about: aboutElement(element.element, element.mode), standard: standard.name };
+export function checkRows(element: PublishedElement, standard: PublishedStandard, language: Language = "en") {
+  const say = sessionsIn[language];
+  const shared = { about: aboutElement(element.element, element.mode, language), standard: standard.name };
   const row = (check: PublishedStandard["history"][number], value: number | null, session: string) => ({
     ...shared,
     key: `${shared.about} ${standard.name} ${check.takenAt}`,
-    when: dayAndClock(check.takenAt),
-    read: value === null ? "–" : amountText(value, standard.unit),
-    recovery: check.recovery === null ? "–" : significant(check.recovery, 3),
-    judged: withinWords(check.within),
+    when: dayAndClock(check.takenAt, language),
+    read: value === null ? "–" : amountText(value, standard.unit, language),
+    recovery: check.recovery === null ? "–" : numberText(check.recovery, 3, language),
+    judged: withinWords(check.within, language),
     session,
   });
   return [
-    ...standard.history.map((check) => row(check, null, "an earlier one")),
-    ...standard.checks.map((check) => row(check, check.value, "this one")),
+    ...standard.history.map((check) => row(check, null, say.earlierSession)),
+    ...standard.checks.map((check) => row(check, check.value, say.thisSession)),
   ];
 }
 
@@ -239,7 +307,13 @@ export function instrumentDay(
   sessions: readonly SnapshotSession[] | undefined,
   serial: string,
   published: string,
+  language: Language = "en",
 ): string {
   const own = (sessions ?? []).filter((s) => s.instrument.serial === serial);
-  return own.length === 0 ? published : dayStates(own.flatMap((s) => s.fitness));
+  return own.length === 0
+    ? published
+    : dayStates(
+        own.flatMap((s) => s.fitness),
+        language,
+      );
 }

@@ -3,7 +3,9 @@ import type { Snapshot } from "../publication/snapshot.ts";
 import { itemAnswer } from "./answers.ts";
 import { cautions } from "./cautions.ts";
 import { elementTitle } from "./elements.ts";
+import { shareSentences as spanish } from "./es/share.ts";
 import { plainDate, resultText } from "./formats.ts";
+import type { ByLanguage, Language, Sentences } from "./language.ts";
 import { verdictText } from "./verdicts.ts";
 
 /** Words of the label, the card and the one-page report. */
@@ -20,7 +22,7 @@ export const shareWords = {
   print: "Print with your browser’s own print command.",
   scan: "Scan for the whole result",
   reportTitle: (name: string) => `Report: ${name}`,
-  reportOf: (revision: number, on: string) => `Revision ${revision}, published ${plainDate(on)}`,
+  reportOf: (revision: number, day: string) => `Revision ${revision}, published ${day}`,
   more: (n: number) => `${n} more ${n === 1 ? "result stands" : "results stand"} on the item’s page.`,
   method: "How it was worked out",
   columns: { what: "Part and element", result: "Result", verdict: "Against the limit" },
@@ -38,26 +40,33 @@ export const shareWords = {
   withdrawn: "This result was withdrawn. Do not use it.",
   invented: "Invented data, made for a demonstration.",
   inventedShort: "Invented for a demonstration.",
+  dataset: (name: string): string => `What is in it: ${name}`,
+  testedOn: (day: string, revision: number): string => `Tested ${day}, revision ${revision}.`,
+  cautions: {
+    total: "XRF shows what is in the material, not what comes out of it or gets into a body.",
+    lead: cautions["no-known-level"].text.split(". ")[0]!.concat("."),
+    thisOne: "Only the very object that was tested. Others can differ.",
+    blood: "Worried about a child? Ask a doctor about a blood lead test.",
+    place: "For paint, dust or soil in a home, ask a licensed assessor. Rules differ from place to place.",
+  },
 } as const;
+export type ShareSentences = Sentences<typeof shareWords>;
+export const shareIn: ByLanguage<ShareSentences> = { en: shareWords, es: spanish };
 
 /** The cautions that must go wherever a result goes, shortest first needed: beside a label there is room for the first two. */
-export function shortCautions(snapshot: Snapshot): string[] {
+export function shortCautions(snapshot: Snapshot, language: Language = "en"): string[] {
+  const say = shareIn[language].cautions;
   const lead = snapshot.specimens.some((s) => s.parts.some((p) => p.results.some((r) => r.element === "Pb")));
-  return [
-    "XRF shows what is in the material, not what comes out of it or gets into a body.",
-    ...(lead ? [cautions["no-known-level"].text.split(". ")[0]!.concat(".")] : []),
-    "Only the very object that was tested. Others can differ.",
-    ...(lead ? ["Worried about a child? Ask a doctor about a blood lead test."] : []),
-    "For paint, dust or soil in a home, ask a licensed assessor. Rules differ from place to place.",
-  ];
+  return [say.total, ...(lead ? [say.lead] : []), say.thisOne, ...(lead ? [say.blood] : []), say.place];
 }
 
 /** What a card or a label says first: the page's own headline, or why it must not be used. */
-export const shareHeadline = (snapshot: Snapshot): string => itemAnswer(snapshot).headline;
+export const shareHeadline = (snapshot: Snapshot, language: Language = "en"): string =>
+  itemAnswer(snapshot, language).headline;
 
 /** "Bluebell child's mug: Above the limit: lead in the part “glaze, outside”. Tested 14 November 2026, revision 1." */
-export const cardAlt = (snapshot: Snapshot): string =>
-  `${snapshot.item.name}: ${shareHeadline(snapshot)} Tested ${plainDate(snapshot.testedOn)}, revision ${snapshot.revision}.`;
+export const cardAlt = (snapshot: Snapshot, language: Language = "en"): string =>
+  `${snapshot.item.name}: ${shareHeadline(snapshot, language)} ${shareIn[language].testedOn(plainDate(snapshot.testedOn, language), snapshot.revision)}`;
 
 export type ReportRow = { key: string; what: string; result: string; verdict: string };
 
@@ -68,13 +77,16 @@ const mostLines = 24;
 const rowGap = 0.4;
 
 /** The results that have room on one page, weightiest first, and how many more there are. */
-export function reportRows(placed: readonly PlacedResult[]): { rows: ReportRow[]; more: number } {
+export function reportRows(
+  placed: readonly PlacedResult[],
+  language: Language = "en",
+): { rows: ReportRow[]; more: number } {
   const all = placed.map(
     ({ specimen, part, result, decision }): ReportRow => ({
       key: `${specimen.id} ${part.id} ${result.element} ${result.quantity}`,
-      what: `${part.name}: ${elementTitle(result.element)}`,
-      result: resultText(result),
-      verdict: decision === null ? shareWords.noLimit : verdictText(decision, result),
+      what: `${part.name}: ${elementTitle(result.element, language)}`,
+      result: resultText(result, language),
+      verdict: decision === null ? shareIn[language].noLimit : verdictText(decision, result, language),
     }),
   );
   const lines = all.map((row) =>

@@ -145,6 +145,11 @@ describe("interval strip", () => {
   });
 
   test("numbers on the axis are plain", () => {
-    expect([12500, 0.05, 90, 1e6].map(plainNumber)).toEqual(["12\u202F500", "0.05", "90", "1\u202F000\u202F000"]);
+    expect([12500, 0.05, 90, 1e6].map((value) => plainNumber(value))).toEqual([
+      "12\u202F500",
+      "0.05",
+      "90",
+      "1\u202F000\u202F000",
+    ]);
   });
 });

@@ -137,7 +137,7 @@ test("the page carries its own data for machines", () => {
 });
 
 test("a search hit tells the verdict in words and in the small strip", () => {
-  const markup = renderToStaticMarkup(<HitList snapshots={[sampleSnapshot(), sampleWithdrawal()]} />);
+  const markup = renderToStaticMarkup(<HitList snapshots={[sampleSnapshot(), sampleWithdrawal()]} language="en" />);
   expect(text(markup)).toContain("Above the limit: lead in the part “glaze, outside”.");
   expect(text(markup)).toContain("Limits on the same scale: US children's products, 100 mg/kg (above the limit).");
   expect(text(markup)).toContain("We have taken this result back.");

@@ -55,7 +55,7 @@ describe("a photo in a snapshot", () => {
     const [first, second] = photo.spots ?? [];
     const moved = { ...photo, spots: [{ ...first!, x: 0.3 }, second!] };
     const changes = revisionDifference(sampleSnapshot({ photos: [photo] }), sampleSnapshot({ photos: [moved] }));
-    expect(changes.map(changeSentence)).toEqual([
+    expect(changes.map((change) => changeSentence(change))).toEqual([
       "Changed: photo “The mug from the side”, spot “a”, place from the left. Before: 0.25. Now: 0.3.",
     ]);
   });

@@ -106,7 +106,7 @@ describe("the calculator's answer in sentences", () => {
       /^At 40 µg\/ft², the dust limit for floors from 6 March 2001 to 5 January 2020: /,
     );
     expect(halvingText({ halvings: 2, mass: 768.54, loading: 10 })).toBe("Halved 2 times, 768.5 mg: 10 µg/ft²");
-    expect(onArea.ladder.map(halvingText)[0]).toMatch(/^All of it, /);
+    expect(onArea.ladder.map((step) => halvingText(step))[0]).toMatch(/^All of it, /);
     expect(grainSentence(grain, "Pb")).toMatch(/^As one ball of pure lead, 1\.33 g would be 6\.1 mm across\.$/);
   });
   it("compares with what people know", () => {

@@ -144,7 +144,7 @@ it("a difference between revisions as a sentence", () => {
   after.item.name = "Bluebell mug";
   after.specimens[0]!.parts[0]!.results[0]!.stated.U = "36";
   after.specimens[0]!.parts.pop();
-  expect(revisionDifference(sampleSnapshot(), after).map(changeSentence)).toEqual([
+  expect(revisionDifference(sampleSnapshot(), after).map((change) => changeSentence(change))).toEqual([
     "Changed: item, name. Before: “Bluebell child's mug”. Now: “Bluebell mug”.",
     "Changed: object “mug 1”, part “glaze, outside”, lead, stated, expanded uncertainty. Before: “35”. Now: “36”.",
     "Taken away: object “mug 1”, part “printed decal on the handle side”.",

@@ -60,7 +60,7 @@ describe("what checks showed", () => {
     expect(recoveryText(null)).toBe("–");
     expect(recoveryText({ recovery: 0.9612, U: 0.034 })).toBe("0.961 ± 0.034");
     expect(recoveryText({ recovery: 0.9612, U: null })).toBe("0.961");
-    expect([true, false, null].map(withinWords)).toEqual(["good", "failed", "says nothing"]);
+    expect([true, false, null].map((within) => withinWords(within))).toEqual(["good", "failed", "says nothing"]);
   });
   it("a reading of a standard that counts for nothing says why", () => {
     const about = { standard: "Tile", mode: "metal", modes: ["glaze"], expiresOn: "2026-06-30" };

@@ -1,23 +1,26 @@
+import { asWritten } from "@/app/_components/as-written.tsx";
 import { Entry } from "@/app/_components/entry.tsx";
+import { PageLink } from "@/app/_components/page-link.tsx";
 import { type AmountsState, serialiseAmounts } from "@/lib/amounts/amounts-form.ts";
 import type { CoatConversion } from "@/lib/amounts/coat-of-part.ts";
 import { stateOfPart } from "@/lib/amounts/state-of-part.ts";
 import type { AmountsResult } from "@/lib/amounts/types.ts";
 import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
-import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { Outcome } from "@/lib/quantity/problem.ts";
-import { amountPanel, cautionBeside, coatConversionSentence, loadingSentence } from "@/lib/wording/amount-figures.ts";
+import { amountFiguresIn, coatConversionSentence, loadingSentence } from "@/lib/wording/amount-figures.ts";
 import {
   amountCautions,
-  bracketsSentence,
+  amountsIn,
   estimateText,
   massSentence,
   nearestSentence,
   referenceText,
 } from "@/lib/wording/amounts.ts";
 import { elementName } from "@/lib/wording/elements.ts";
-import { problemSentence } from "@/lib/wording/problems.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { problemSentenceIn } from "@/lib/wording/problems.ts";
 import { AreaFigure, GrainFigure } from "../_amount/amount-figures.tsx";
 import { loadAmounts, loadCoat } from "../_amount/load-amounts.ts";
 import { partTitle } from "./part-title.ts";
@@ -52,19 +55,24 @@ export function amountsOfParts(placed: readonly PlacedResult[]): PartAmount[] {
     .map(({ placed: one, state }) => ({ placed: one, state, result: loadAmounts(state) }));
 }
 
-type Given = { placed: readonly PlacedResult[]; several: boolean };
+type Given = { placed: readonly PlacedResult[]; several: boolean; language: Language };
 
 /** How much that is: amounts where the weight or the area of a part is known, and what a coat's result is in the other way to say it. */
-export function AmountPanel({ placed, several }: Given) {
+export function AmountPanel({ placed, several, language = "en" }: Omit<Given, "language"> & { language?: Language }) {
+  const { panel: amountPanel } = amountFiguresIn[language];
   const [first, ...others] = amountsOfParts(placed).filter(({ result }) => result.mass !== null);
   const coats = coatsOfParts(placed);
   if (first === undefined && coats.length === 0) return null;
   return (
-    <Entry title={amountPanel.title} id="amount" aside={first ? partTitle(first.placed, several) : undefined}>
-      {first ? <Amounts first={first} others={others} several={several} /> : null}
-      {coats.length > 0 ? <Coats coats={coats} several={several} /> : null}
+    <Entry
+      title={amountPanel.title}
+      id="amount"
+      aside={first ? asWritten(partTitle(first.placed, several), language) : undefined}
+    >
+      {first ? <Amounts first={first} others={others} several={several} language={language} /> : null}
+      {coats.length > 0 ? <Coats coats={coats} several={several} language={language} /> : null}
       <ul className="small">
-        {amountCautions(first?.result.element ?? coats[0]?.placed.result.element ?? "")
+        {amountCautions(first?.result.element ?? coats[0]?.placed.result.element ?? "", language)
           .slice(first ? 1 : 0)
           .map((caution) => (
             <li key={caution.code}>{caution.text}</li>
@@ -86,17 +94,18 @@ const coatsOfParts = (placed: readonly PlacedResult[]): CoatOfPart[] =>
     })
     .slice(0, mostShown);
 
-function Coats({ coats, several }: { coats: readonly CoatOfPart[]; several: boolean }) {
+function Coats({ coats, several, language }: { coats: readonly CoatOfPart[]; several: boolean; language: Language }) {
+  const { panel: amountPanel } = amountFiguresIn[language];
   return (
     <>
       <h3>{amountPanel.coats}</h3>
       <ul>
         {coats.map(({ placed: one, coat }) => (
           <li key={`${one.specimen.id} ${one.part.id} ${one.result.element} ${one.result.quantity}`}>
-            {partTitle(one, several)}, {elementName(one.result.element)}:{" "}
+            {asWritten(partTitle(one, several), language)}, {elementName(one.result.element, language)}:{" "}
             {coat.ok
-              ? coatConversionSentence(coat.value, one.result.element)
-              : coat.problems.map(problemSentence).join(" ")}
+              ? coatConversionSentence(coat.value, one.result.element, language)
+              : coat.problems.map((problem) => problemSentenceIn(problem, language)).join(" ")}
           </li>
         ))}
       </ul>
@@ -106,7 +115,19 @@ function Coats({ coats, several }: { coats: readonly CoatOfPart[]; several: bool
 }
 
 /** The first amount drawn to scale, the others each leading to the calculator. */
-function Amounts({ first, others, several }: { first: PartAmount; others: PartAmount[]; several: boolean }) {
+function Amounts({
+  first,
+  others,
+  several,
+  language,
+}: {
+  first: PartAmount;
+  others: PartAmount[];
+  several: boolean;
+  language: Language;
+}) {
+  const { panel: amountPanel, figures } = amountFiguresIn[language];
+  const paths = pathsIn[language];
   if (!first.result.mass) return null;
   const { mass, amount, spread, nearestMass, element } = first.result;
   const [nearest] = nearestMass;
@@ -114,17 +135,21 @@ function Amounts({ first, others, several }: { first: PartAmount; others: PartAm
   const sure = amount === null || amount.interval[0] === amount.interval[1] || amount.atMost;
   return (
     <>
-      <p className="answer">{massSentence(mass, element)}</p>
-      <p>{cautionBeside}</p>
-      {nearest && amount ? <p>{nearestSentence(nearest, { atMost: amount.atMost })}</p> : null}
-      <GrainFigure result={first.result} folded />
-      <AreaFigure result={first.result} folded />
-      {spread && loading ? <p className="soft small">{loadingSentence(referenceText(loading))}</p> : null}
+      <p className="answer">{massSentence(mass, element, language)}</p>
+      <p>{figures.beside}</p>
+      {nearest && amount ? <p>{nearestSentence(nearest, { atMost: amount.atMost }, language)}</p> : null}
+      <GrainFigure result={first.result} folded language={language} />
+      <AreaFigure result={first.result} folded language={language} />
+      {spread && loading ? (
+        <p className="soft small">{loadingSentence(referenceText(loading, language), language)}</p>
+      ) : null}
       <p className="soft small">
-        {mass.by === "coat" ? amountPanel.leadCoat : amountPanel.lead} {sure ? null : bracketsSentence}
+        {mass.by === "coat" ? amountPanel.leadCoat : amountPanel.lead} {sure ? null : amountsIn[language].brackets}
       </p>
       <p>
-        <a href={paths.amounts(serialiseAmounts(first.state))}>{amountPanel.more}</a>
+        <PageLink href={paths.amounts(serialiseAmounts(first.state))} language={language}>
+          {amountPanel.more}
+        </PageLink>
       </p>
       {others.length > 0 ? (
         <>
@@ -132,10 +157,12 @@ function Amounts({ first, others, several }: { first: PartAmount; others: PartAm
           <ul>
             {others.map(({ placed: one, state, result }) => (
               <li key={`${one.specimen.id} ${one.part.id} ${one.result.element} ${one.result.quantity}`}>
-                {partTitle(one, several)}:{" "}
-                <a href={paths.amounts(serialiseAmounts(state))}>
-                  {result.mass ? estimateText(result.mass.mass) : null} of {elementName(one.result.element)}
-                </a>
+                {asWritten(partTitle(one, several), language)}:{" "}
+                <PageLink href={paths.amounts(serialiseAmounts(state))} language={language}>
+                  {result.mass
+                    ? figures.of(estimateText(result.mass.mass, language), elementName(one.result.element, language))
+                    : null}
+                </PageLink>
               </li>
             ))}
           </ul>

@@ -1,40 +1,59 @@
+import { asWritten } from "@/app/_components/as-written.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
+import { PageLink } from "@/app/_components/page-link.tsx";
 import { citation } from "@/lib/exports/citation.ts";
-import { paths } from "@/lib/platform/paths.ts";
+import { paths as all } from "@/lib/platform/paths.ts";
 import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
+import { itemPageIn } from "@/lib/wording/item-page.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import styles from "./item-view.module.css";
 
 /** The same page for programs, and what proves that nobody changed it. */
-export function DataLinks({ snapshot, entry, baseUrl }: { snapshot: Snapshot; entry: LogEntry; baseUrl: string }) {
+export function DataLinks({
+  snapshot,
+  entry,
+  baseUrl,
+  language,
+}: {
+  snapshot: Snapshot;
+  entry: LogEntry;
+  baseUrl: string;
+  language: Language;
+}) {
+  const [paths, words] = [pathsIn[language], itemPageIn[language].data];
   const { slug, revision } = snapshot;
   const { text, bibtex, cslJson } = citation({ snapshot, entry }, baseUrl);
   return (
     <>
       <ul>
         <li>
-          <a href={paths.api.readings(slug, revision)}>Readings as CSV</a>
+          <a href={paths.api.readings(slug, revision)}>{words.csv}</a>
         </li>
         <li>
-          <a href={paths.api.item(slug, revision)}>This revision as JSON</a>, byte for byte what the log's hash covers
+          <a href={paths.api.item(slug, revision)}>{words.json}</a>
+          {words.jsonNote}
         </li>
         <li>
-          <a href={paths.log()}>Publication log</a>
+          <PageLink href={paths.log()} language={language}>
+            {words.log}
+          </PageLink>
         </li>
       </ul>
       <Facts
         facts={[
           {
-            name: "Permanent address",
-            value: <a href={paths.revision(slug, revision)}>{paths.revision(slug, revision)}</a>,
+            name: words.address,
+            value: <a href={all.revision(slug, revision)}>{all.revision(slug, revision)}</a>,
           },
-          { name: "SHA-256 of this revision", value: <code className={styles.hash}>{entry.snapshotSha256}</code> },
-          { name: "How to cite it", value: text },
-          { name: "Licence of the data", value: snapshot.registry.licence },
+          { name: words.sha, value: <code className={styles.hash}>{entry.snapshotSha256}</code> },
+          { name: words.cite, value: asWritten(text, language) },
+          { name: words.licence, value: asWritten(snapshot.registry.licence, language) },
         ]}
       />
       <div className="no-print">
-        <Disclosure summary="To cite it: BibTeX and CSL-JSON">
+        <Disclosure summary={words.citeFormats}>
           <pre className={styles.cite}>
             <code>{bibtex}</code>
           </pre>

@@ -1,31 +1,36 @@
 import type { ReactNode } from "react";
+import { asWritten, Told } from "@/app/_components/as-written.tsx";
 import { BudgetFigure } from "@/app/_components/budget-figure.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
+import { PageLink } from "@/app/_components/page-link.tsx";
 import { SpotChart } from "@/app/_components/spot-chart.tsx";
 import type { SpotChartInput } from "@/app/_components/spot-chart-layout.ts";
 import { Verdict } from "@/app/_components/verdict.tsx";
-import { paths } from "@/lib/platform/paths.ts";
 import type { PlacedResult } from "@/lib/publication/leading-decision.ts";
 import type { Snapshot, SnapshotDecision, SnapshotResult } from "@/lib/publication/snapshot.ts";
-import { contributionName, contributionSource, evaluationWords, shareText } from "@/lib/wording/budget.ts";
+import { budgetIn, contributionName, contributionSource, shareText } from "@/lib/wording/budget.ts";
+import { yesNo } from "@/lib/wording/catalogue.ts";
 import { depthWords } from "@/lib/wording/depth.ts";
 import { elementName, elementTitle } from "@/lib/wording/elements.ts";
 import { wordsForFlag } from "@/lib/wording/flags.ts";
 import {
   amountText,
-  counted,
   intervalText,
+  numberText,
   plainDate,
   resultText,
   significant,
   withUnit,
 } from "@/lib/wording/formats.ts";
-import { screeningNote, screeningSentence, screeningTitle, turnsText } from "@/lib/wording/guard-bands.ts";
-import { formLabels, labelOf, materialLabels, quantityLabels, stateLabels } from "@/lib/wording/labels.ts";
-import { methodName, methodSteps, modelLabels } from "@/lib/wording/models.ts";
-import { notComparableTitle, sharedReasons } from "@/lib/wording/reasons.ts";
+import { guardBandsIn, screeningSentence, turnsText } from "@/lib/wording/guard-bands.ts";
+import { itemPageIn } from "@/lib/wording/item-page.ts";
+import { labelOf, labelsIn } from "@/lib/wording/labels.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { methodName, methodSteps, modelsIn } from "@/lib/wording/models.ts";
+import { sharedReasons } from "@/lib/wording/reasons.ts";
 import {
   limitsOnAxis,
   spotFigure,
@@ -33,7 +38,7 @@ import {
   spotFigureTitle,
   stripFigure,
 } from "@/lib/wording/result-figures.ts";
-import { checkedText, limitName, sureness, verdictWords, whichDayText } from "@/lib/wording/verdicts.ts";
+import { limitName, sureness, verdictsIn } from "@/lib/wording/verdicts.ts";
 import styles from "./item-view.module.css";
 import { partTitle, samePart } from "./part-title.ts";
 import { ReadingsTable } from "./readings-table.tsx";
@@ -53,14 +58,19 @@ export function Evidence({
   placed,
   files,
   several = false,
+  language = "en",
   // Where nothing was detected, a drawing of how little could be seen tells less than the table.
-  drawSpots = ({ result, ...figure }) => (result.state === "not-detected" ? figure.table : <SpotChart {...figure} />),
+  drawSpots = ({ result, ...figure }) =>
+    result.state === "not-detected" ? figure.table : <SpotChart {...figure} language={language} />,
 }: {
   placed: PlacedResult[];
   files: Snapshot["files"];
   several?: boolean;
+  /** English at the bench. */
+  language?: Language;
   drawSpots?: DrawSpots;
 }) {
+  const words = itemPageIn[language];
   const parts = placed.filter((p, at) => placed.findIndex((other) => samePart(p, other)) === at);
   const folds = (mine: PlacedResult[]) =>
     mine.map((each) => (
@@ -69,11 +79,16 @@ export function Evidence({
         id={evidenceId(each)}
         summary={
           <span>
-            {elementTitle(each.result.element)} in {each.part.name}: {resultText(each.result)}
+            <Told
+              text={words.elementIn(elementTitle(each.result.element, language), each.part.name)}
+              own={[each.part.name]}
+              language={language}
+            />
+            : {resultText(each.result, language)}
           </span>
         }
       >
-        <ResultEvidence placed={each} files={files} drawSpots={drawSpots} />
+        <ResultEvidence placed={each} files={files} drawSpots={drawSpots} language={language} />
       </Disclosure>
     ));
   if (parts.length === 1) return <div>{folds(placed)}</div>;
@@ -84,7 +99,11 @@ export function Evidence({
         return (
           <Disclosure
             key={`${part.specimen.id} ${part.part.id}`}
-            summary={`${partTitle(part, several)}: ${counted(mine.length, "result")}`}
+            summary={
+              <span>
+                {asWritten(partTitle(part, several), language)}: {words.results(mine.length)}
+              </span>
+            }
           >
             {folds(mine)}
           </Disclosure>
@@ -95,179 +114,212 @@ export function Evidence({
 }
 
 /** "lead in glaze, outside": tells the tables of one result from those of another. */
-const subjectOf = ({ part, result }: PlacedResult): string => `${elementName(result.element)} in ${part.name}`;
+const subjectOf = ({ part, result }: PlacedResult, language: Language): string =>
+  itemPageIn[language].elementIn(elementName(result.element, language), part.name);
 
 function ResultEvidence({
   placed,
   files,
   drawSpots,
+  language,
 }: {
   placed: PlacedResult;
   files: Snapshot["files"];
   drawSpots: DrawSpots;
+  language: Language;
 }) {
   const { part, result } = placed;
-  const rows = spotFigure(result);
+  const [words, labels] = [itemPageIn[language], labelsIn[language]];
+  const size = (value: number | null | undefined, unit: string) =>
+    value ? withUnit(String(value), unit, language) : null;
+  const own = [part.name];
+  const told = (text: string) => <Told text={text} own={own} language={language} />;
+  const rows = spotFigure(result, language);
   const limits = limitsOnAxis(result).map((d) => d.limitId);
-  const subject = subjectOf(placed);
-  const readings = <ReadingsTable result={result} files={files} subject={subject} />;
+  const subject = subjectOf(placed, language);
+  const readings = (
+    <ReadingsTable result={result} files={files} caption={told(words.readingsCaption(subject))} language={language} />
+  );
   return (
     <>
-      <Standing placed={placed} small />
+      <Standing placed={placed} small language={language} />
       <Facts
         facts={[
-          { name: "Part", value: part.name },
-          { name: "Material", value: labelOf(materialLabels, part.material) },
-          { name: "Form", value: formLabels[part.form] },
-          { name: "A child can touch it", value: part.accessible ? "yes" : "no" },
-          { name: "Thickness", value: part.thicknessMm === null ? null : withUnit(String(part.thicknessMm), "mm") },
-          {
-            name: "Narrowest place",
-            value: part.smallestDimensionMm ? withUnit(String(part.smallestDimensionMm), "mm") : null,
-          },
-          { name: "Area", value: part.areaCm2 === null ? null : withUnit(String(part.areaCm2), "cm²") },
-          { name: "Mass", value: part.massG === null ? null : withUnit(String(part.massG), "g") },
-          { name: "What the number is", value: labelOf(quantityLabels, result.quantity) },
-          { name: "Kind of result", value: stateLabels[result.state] },
-          { name: "How deep the analyser saw", value: depthWords(result) },
+          { name: words.facts.part, value: asWritten(part.name, language) },
+          { name: words.facts.material, value: labelOf(labels.material, part.material) },
+          { name: words.facts.form, value: labels.form[part.form] },
+          { name: words.facts.reachable, value: yesNo(part.accessible, language) },
+          { name: words.facts.thickness, value: size(part.thicknessMm, "mm") },
+          { name: words.facts.narrowest, value: size(part.smallestDimensionMm, "mm") },
+          { name: words.facts.area, value: size(part.areaCm2, "cm²") },
+          { name: words.facts.mass, value: size(part.massG, "g") },
+          { name: words.facts.quantity, value: labelOf(labels.quantity, result.quantity) },
+          { name: words.facts.state, value: labels.state[result.state] },
+          { name: words.facts.depth, value: depthWords(result, language) },
         ]}
       />
       {rows.length > 0
         ? drawSpots({
-            title: spotFigureTitle(result),
-            note: spotFigureNote(result.unit),
-            input: { rows, limits: limits.length > 0 ? stripFigure(result).limits : [] },
+            title: spotFigureTitle(result, language),
+            note: spotFigureNote(result.unit, language),
+            input: { rows, limits: limits.length > 0 ? stripFigure(result, language).limits : [] },
             table: readings,
             result,
           })
         : readings}
-      <Method result={result} />
-      <Budget result={result} subject={subject} />
+      <Method result={result} language={language} />
+      <Budget
+        result={result}
+        caption={(share, name) => told(words.budgetCaption(subject, share, name))}
+        language={language}
+      />
       {result.flags.length > 0 ? (
         <>
-          <h3>Bear in mind</h3>
+          <h3>{words.bearInMind}</h3>
           <ul>
             {result.flags.map((flag) => (
-              <li key={flag}>{wordsForFlag(flag).sentence}</li>
+              <li key={flag}>{wordsForFlag(flag, language).sentence}</li>
             ))}
           </ul>
         </>
       ) : null}
-      <Decisions result={result} subject={subject} />
-      <Screening placed={placed} />
+      <Decisions result={result} caption={told(words.decisionsCaption(subject))} language={language} />
+      <Screening placed={placed} language={language} />
     </>
   );
 }
 
-function Method({ result }: { result: SnapshotResult }) {
+function Method({ result, language }: { result: SnapshotResult; language: Language }) {
+  const { facts, howMade } = itemPageIn[language];
   const { crossCheck, withSetAside, unit } = result;
-  const amount = (value: number | null): string | null => (value === null ? null : amountText(value, unit));
+  const amount = (value: number | null): string | null => (value === null ? null : amountText(value, unit, language));
+  const range = ([low, high]: readonly [number, number]): string =>
+    intervalText([significant(low), significant(high)], unit, language);
   return (
     <>
-      <h3>How the number was made</h3>
+      <h3>{howMade}</h3>
       <ol>
-        {methodSteps(result).map((step) => (
+        {methodSteps(result, language).map((step) => (
           <li key={step}>{step}</li>
         ))}
       </ol>
       <Facts
         facts={[
-          { name: "Model", value: labelOf(modelLabels, result.model) },
+          { name: facts.model, value: labelOf(modelsIn[language].labels, result.model) },
           {
-            name: "Range, 95 in 100",
-            value: result.stated.interval ? intervalText(result.stated.interval, unit) : null,
+            name: facts.range,
+            value: result.stated.interval ? intervalText(result.stated.interval, unit, language) : null,
           },
-          { name: "Standard uncertainty", value: amount(result.u) },
-          { name: "Coverage factor", value: result.k === null ? null : significant(result.k) },
-          { name: "Degrees of freedom", value: result.nuEff === null ? null : significant(result.nuEff) },
+          { name: facts.u, value: amount(result.u) },
+          { name: facts.k, value: result.k === null ? null : numberText(result.k, 3, language) },
+          { name: facts.nu, value: result.nuEff === null ? null : numberText(result.nuEff, 3, language) },
           {
-            name: "With the readings set aside",
+            name: facts.withSetAside,
             value: withSetAside?.value
-              ? `${amountText(withSetAside.value, unit)}${
-                  withSetAside.interval
-                    ? ` (${intervalText([significant(withSetAside.interval[0]), significant(withSetAside.interval[1])], unit)})`
-                    : ""
+              ? `${amountText(withSetAside.value, unit, language)}${
+                  withSetAside.interval ? ` (${range(withSetAside.interval)})` : ""
                 }`
               : null,
           },
-          { name: "Cross-check: median of the spots", value: amount(crossCheck?.median ?? null) },
-          { name: "Cross-check: robust mean", value: amount(crossCheck?.algorithmA ?? null) },
+          { name: facts.median, value: amount(crossCheck?.median ?? null) },
+          { name: facts.robust, value: amount(crossCheck?.algorithmA ?? null) },
           {
-            name: "Cross-check: one spot left out",
-            value: crossCheck?.leaveOneOut
-              ? intervalText([significant(crossCheck.leaveOneOut[0]), significant(crossCheck.leaveOneOut[1])], unit)
-              : null,
+            name: facts.leaveOneOut,
+            value: crossCheck?.leaveOneOut ? range(crossCheck.leaveOneOut) : null,
           },
           {
-            name: "Method",
-            value: <a href={paths.methods()}>{methodName(result)}</a>,
+            name: facts.method,
+            value: (
+              <PageLink href={pathsIn[language].methods()} language={language}>
+                {methodName(result, language)}
+              </PageLink>
+            ),
           },
-          { name: "Digest of the inputs", value: <code className={styles.hash}>{result.inputsDigest}</code> },
+          { name: facts.digest, value: <code className={styles.hash}>{result.inputsDigest}</code> },
         ]}
       />
     </>
   );
 }
 
-function Budget({ result, subject }: { result: SnapshotResult; subject: string }) {
+function Budget({
+  result,
+  caption,
+  language,
+}: {
+  result: SnapshotResult;
+  caption: (share: string, name: string) => ReactNode;
+  language: Language;
+}) {
   const [largest] = [...result.budget].sort((a, b) => b.share - a.share);
   if (!largest) return null;
   return (
     <BudgetFigure
-      caption={`Where the doubt about ${subject} comes from: ${shareText(largest.share)} from “${contributionName(largest.code).toLowerCase()}”`}
+      caption={caption(shareText(largest.share, language), contributionName(largest.code, language).toLowerCase())}
       unit={result.unit}
+      language={language}
       rows={result.budget.map((line) => ({
         code: line.code,
-        name: contributionName(line.code),
-        u: significant(line.u, 2),
-        nu: line.nu === null ? "∞" : significant(line.nu),
-        kind: evaluationWords[line.type],
+        name: contributionName(line.code, language),
+        u: numberText(line.u, 2, language),
+        nu: line.nu === null ? "∞" : numberText(line.nu, 3, language),
+        kind: budgetIn[language].evaluation[line.type],
         share: line.share,
-        shareText: shareText(line.share),
-        source: contributionSource(line.source, line.shared),
+        shareText: shareText(line.share, language),
+        source: contributionSource(line.source, line.shared, language),
       }))}
     />
   );
 }
 
 /** An extra beside the decisions, never one of them. */
-function Screening({ placed: { part, result } }: { placed: PlacedResult }) {
-  const sentence = screeningSentence(part, result);
+function Screening({ placed: { part, result }, language }: { placed: PlacedResult; language: Language }) {
+  const sentence = screeningSentence(part, result, language);
   return sentence === null ? null : (
     <>
-      <h3>{screeningTitle}</h3>
+      <h3>{guardBandsIn[language].title}</h3>
       <p>{sentence}</p>
-      <p className="soft small">{screeningNote}</p>
+      <p className="soft small">{guardBandsIn[language].note}</p>
     </>
   );
 }
 
-function Decisions({ result, subject }: { result: SnapshotResult; subject: string }) {
+function Decisions({ result, caption, language }: { result: SnapshotResult; caption: ReactNode; language: Language }) {
   const compared = result.decisions.filter((d) => d.applies !== "other-quantity");
   const others = result.decisions.filter((d) => d.applies === "other-quantity");
   return (
     <>
-      {compared.length > 0 ? <Compared result={result} decisions={compared} subject={subject} /> : null}
-      {others.length > 0 ? <NotComparable decisions={others} /> : null}
+      {compared.length > 0 ? (
+        <Compared result={result} decisions={compared} caption={caption} language={language} />
+      ) : null}
+      {others.length > 0 ? <NotComparable decisions={others} language={language} /> : null}
     </>
   );
 }
 
-const failsText = { ">": "above the number", ">=": "at the number or above" } as const;
-
 /** Limits on something else than was measured: each reason once, with the limits it holds for. */
-function NotComparable({ decisions }: { decisions: SnapshotDecision[] }) {
+function NotComparable({ decisions, language }: { decisions: SnapshotDecision[]; language: Language }) {
+  const { notComparable, fails } = itemPageIn[language];
+  const say = verdictsIn[language];
   return (
     <>
-      <h3>{notComparableTitle}</h3>
+      <h3>{notComparable.title}</h3>
       {sharedReasons(decisions, (d) => d.why).map(({ shared, each }) => (
         <div key={shared} className="small">
-          <p>{shared}</p>
+          <p>{asWritten(shared, language)}</p>
           <ul>
             {each.map(({ of, own }) => (
               <li key={`${of.limitId} ${of.day} ${of.value}`}>
-                <a href={paths.limit(of.limitId)}>{limitName(of)}</a>. {own} Fails {failsText[of.failsAt]}; rules of{" "}
-                {plainDate(of.day)}; {whichDayText[of.which]}; the limit was {checkedText[of.checked]}.
+                <PageLink href={pathsIn[language].limit(of.limitId)} language={language}>
+                  {limitName(of, language)}
+                </PageLink>
+                . {asWritten(own, language)}{" "}
+                {notComparable.about(
+                  fails[of.failsAt],
+                  plainDate(of.day, language),
+                  say.whichDay[of.which],
+                  say.checked[of.checked],
+                )}
               </li>
             ))}
           </ul>
@@ -280,34 +332,52 @@ function NotComparable({ decisions }: { decisions: SnapshotDecision[] }) {
 function Compared({
   result,
   decisions,
-  subject,
+  caption,
+  language,
 }: {
   result: SnapshotResult;
   decisions: SnapshotDecision[];
-  subject: string;
+  caption: ReactNode;
+  language: Language;
 }) {
+  const { decisions: heads, fails } = itemPageIn[language];
+  const say = verdictsIn[language];
   return (
     <DataTable
-      caption={`Held beside each limit: ${subject}`}
+      caption={caption}
       rows={decisions}
       rowKey={(d) => `${d.limitId} ${d.day} ${d.value}`}
-      rowNote={(d) => d.why}
+      rowNote={(d) => asWritten(d.why, language)}
       columns={[
-        { key: "limit", head: "Limit", roomy: true, cell: (d) => <a href={paths.limit(d.limitId)}>{limitName(d)}</a> },
+        {
+          key: "limit",
+          head: heads.limit,
+          roomy: true,
+          cell: (d) => (
+            <PageLink href={pathsIn[language].limit(d.limitId)} language={language}>
+              {limitName(d, language)}
+            </PageLink>
+          ),
+        },
         {
           key: "verdict",
-          head: "Verdict",
-          cell: (d) => <Verdict verdict={d.verdict} words={verdictWords[d.verdict]} />,
+          head: heads.verdict,
+          cell: (d) => <Verdict verdict={d.verdict} words={say.verdicts[d.verdict]} />,
         },
-        { key: "sure", roomy: true, head: "How sure", cell: (d) => sureness(d) ?? "–" },
-        { key: "turns", roomy: true, head: "The verdict turns", cell: (d) => turnsText(result, d) ?? "–" },
+        { key: "sure", roomy: true, head: heads.sure, cell: (d) => sureness(d, language) ?? "–" },
+        { key: "turns", roomy: true, head: heads.turns, cell: (d) => turnsText(result, d, language) ?? "–" },
         {
           key: "fails",
-          head: "Fails",
-          cell: (d) => failsText[d.failsAt],
+          head: heads.fails,
+          cell: (d) => fails[d.failsAt],
         },
-        { key: "day", roomy: true, head: "Rules of", cell: (d) => `${plainDate(d.day)}; ${whichDayText[d.which]}` },
-        { key: "checked", head: "The limit was", roomy: true, cell: (d) => checkedText[d.checked] },
+        {
+          key: "day",
+          roomy: true,
+          head: heads.day,
+          cell: (d) => `${plainDate(d.day, language)}; ${say.whichDay[d.which]}`,
+        },
+        { key: "checked", head: heads.checked, roomy: true, cell: (d) => say.checked[d.checked] },
       ]}
     />
   );

@@ -1,3 +1,4 @@
+import { asWritten, Told } from "@/app/_components/as-written.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
@@ -5,48 +6,59 @@ import { Warning } from "@/app/_components/warning.tsx";
 import type { SnapshotSession } from "@/lib/publication/snapshot.ts";
 import { elementName } from "@/lib/wording/elements.ts";
 import { amountText } from "@/lib/wording/formats.ts";
+import { itemPageIn } from "@/lib/wording/item-page.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import {
   checkRows,
   correctionOnPage,
   dayStates,
   doubtLines,
-  doubtWords,
-  fitnessWord,
   recoveriesText,
   recoveryOnPage,
+  sessionsIn,
   shiftSentence,
   sittingTime,
-  trainingWords,
   withoutUncertainty,
 } from "@/lib/wording/sessions.ts";
 
 /** Was the instrument fit that day? For every session that the page's readings come from: the checks, and those before them. */
-export function InstrumentFitness({ sessions }: { sessions: readonly SnapshotSession[] }) {
+export function InstrumentFitness({
+  sessions,
+  language,
+}: {
+  sessions: readonly SnapshotSession[];
+  language: Language;
+}) {
+  const words = itemPageIn[language];
+  const written = (text: string | null) => asWritten(text, language);
   return (
     <>
-      <p>
-        A check standard is a piece whose content is known. It is read before, between and after the object; a reading
-        counts only between checks that came within 20 % of what is certified.
-      </p>
+      <p>{words.checksLead}</p>
       {sessions.map((session) => (
-        <section key={session.id} className="flow" aria-label={`Session: ${session.label}`}>
+        <section key={session.id} className="flow" aria-label={words.session(session.label)}>
           <h3>
-            {session.instrument.name}, {sittingTime(session)}
+            {written(session.instrument.name)}, {sittingTime(session, language)}
           </h3>
           <p>
-            <strong>{sentenceCase(dayStates(session.fitness))}.</strong>
+            <strong>
+              <Told
+                text={`${sentenceCase(dayStates(session.fitness, language))}.`}
+                own={session.fitness.map(({ mode }) => mode)}
+                language={language}
+              />
+            </strong>
           </p>
-          <Doubt session={session} />
+          <Doubt session={session} language={language} />
           <Facts
             facts={[
-              { name: "Operator", value: session.operator },
-              { name: "Place", value: session.place },
-              { name: "Conditions", value: session.conditions },
+              { name: words.checkFacts.operator, value: session.operator },
+              { name: words.checkFacts.place, value: written(session.place) },
+              { name: words.checkFacts.conditions, value: written(session.conditions) },
             ]}
           />
-          {session.trained ? null : <p>{trainingWords.missingOnPage}</p>}
-          {session.clockShiftMinutes === 0 ? null : <p>{shiftSentence(session.clockShiftMinutes)}</p>}
-          <Standards session={session} />
+          {session.trained ? null : <p>{sessionsIn[language].untrained}</p>}
+          {session.clockShiftMinutes === 0 ? null : <p>{shiftSentence(session.clockShiftMinutes, language)}</p>}
+          <Standards session={session} language={language} />
         </section>
       ))}
     </>
@@ -55,75 +67,105 @@ export function InstrumentFitness({ sessions }: { sessions: readonly SnapshotSes
 
 const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-function Doubt({ session }: { session: SnapshotSession }) {
-  const lines = doubtLines(session.fitness);
+function Doubt({ session, language }: { session: SnapshotSession; language: Language }) {
+  const say = sessionsIn[language];
+  const modes = session.fitness.map(({ mode }) => mode);
+  const lines = doubtLines(session.fitness, language);
   if (lines.length === 0) return null;
   return (
     <>
-      <Warning>
+      <Warning language={language}>
         <ul>
           {lines.map((line) => (
-            <li key={line}>{line}</li>
+            <li key={line}>
+              <Told text={line} own={modes} language={language} />
+            </li>
           ))}
         </ul>
       </Warning>
-      <p>{session.inDoubtReason === null ? doubtWords.leftOutOnPage : doubtWords.usedAnyway(session.inDoubtReason)}</p>
+      <p>
+        {session.inDoubtReason === null ? (
+          say.leftOut
+        ) : (
+          <Told text={say.usedAnyway(session.inDoubtReason)} own={[session.inDoubtReason]} language={language} />
+        )}
+      </p>
     </>
   );
 }
 
-function Standards({ session }: { session: SnapshotSession }) {
+function Standards({ session, language }: { session: SnapshotSession; language: Language }) {
+  const words = itemPageIn[language];
+  const written = (text: string | null) => asWritten(text, language);
+  const titled = (text: string) => <Told text={text} own={[session.label]} language={language} />;
   const rows = session.fitness.flatMap((e) => e.standards.map((standard) => ({ e, standard })));
   if (rows.length === 0) return null;
   const unstated = rows.filter(({ standard: s }) => s.certified !== null && s.uCertified === null);
-  const checks = rows.flatMap(({ e, standard }) => checkRows(e, standard));
+  const checks = rows.flatMap(({ e, standard }) => checkRows(e, standard, language));
   return (
     <>
       <DataTable
-        caption={`What the check standards showed: ${session.label}`}
+        caption={titled(words.standardsCaption(session.label))}
         rows={rows}
         rowKey={({ e, standard }) => `${e.element} ${e.mode} ${standard.name}`}
         columns={[
-          { key: "element", head: "Element", cell: ({ e }) => elementName(e.element) },
-          { key: "mode", head: "Mode", cell: ({ e }) => e.mode ?? "not named" },
-          { key: "state", head: "Was it fit?", nowrap: true, cell: ({ e }) => fitnessWord[e.state] },
-          { key: "standard", head: "Check standard", cell: ({ standard }) => standard.name },
+          { key: "element", head: words.standards.element, cell: ({ e }) => elementName(e.element, language) },
+          { key: "mode", head: words.standards.mode, cell: ({ e }) => written(e.mode) ?? words.standards.notNamed },
+          {
+            key: "state",
+            head: words.standards.state,
+            nowrap: true,
+            cell: ({ e }) => sessionsIn[language].word[e.state],
+          },
+          { key: "standard", head: words.standards.standard, cell: ({ standard }) => written(standard.name) },
           {
             key: "certified",
-            head: "Certified",
+            head: words.standards.certified,
             numeric: true,
             cell: ({ standard: s }) =>
-              s.certified === null ? `< ${amountText(s.below ?? 0, s.unit)}` : amountText(s.certified, s.unit),
+              s.certified === null
+                ? `< ${amountText(s.below ?? 0, s.unit, language)}`
+                : amountText(s.certified, s.unit, language),
           },
           {
             key: "read",
-            head: "Read",
+            head: words.standards.read,
             roomy: true,
-            cell: ({ standard }) => recoveriesText(standard.checks.map((c) => c.recovery)),
+            cell: ({ standard }) =>
+              recoveriesText(
+                standard.checks.map((c) => c.recovery),
+                language,
+              ),
           },
           {
             key: "recovery",
-            head: "Read over certified",
+            head: words.standards.recovery,
             nowrap: true,
-            cell: ({ standard }) => recoveryOnPage(standard),
+            cell: ({ standard }) => recoveryOnPage(standard, language),
           },
-          { key: "correction", head: "Corrected", cell: ({ standard }) => correctionOnPage(standard) },
+          {
+            key: "correction",
+            head: words.standards.corrected,
+            cell: ({ standard }) => correctionOnPage(standard, language),
+          },
         ]}
       />
-      {unstated.length > 0 ? <p>{withoutUncertainty([...new Set(unstated.map(({ e }) => e.element))])}</p> : null}
-      <Disclosure summary="Every check of this session, and those before it">
+      {unstated.length > 0 ? (
+        <p>{withoutUncertainty([...new Set(unstated.map(({ e }) => e.element))], language)}</p>
+      ) : null}
+      <Disclosure summary={words.everyCheck}>
         <DataTable
-          caption={`Checks, the latest last: ${session.label}`}
+          caption={titled(words.checksCaption(session.label))}
           rows={checks}
           rowKey={(row) => row.key}
           columns={[
-            { key: "when", head: "When", nowrap: true, cell: (row) => row.when },
-            { key: "element", head: "Element", cell: (row) => row.about },
-            { key: "standard", head: "Check standard", cell: (row) => row.standard },
-            { key: "read", head: "Read", numeric: true, cell: (row) => row.read },
-            { key: "recovery", head: "Over certified", numeric: true, cell: (row) => row.recovery },
-            { key: "judged", head: "Within 20 %", cell: (row) => row.judged },
-            { key: "session", head: "Session", cell: (row) => row.session },
+            { key: "when", head: words.checks.when, nowrap: true, cell: (row) => row.when },
+            { key: "element", head: words.standards.element, cell: (row) => row.about },
+            { key: "standard", head: words.standards.standard, cell: (row) => written(row.standard) },
+            { key: "read", head: words.standards.read, numeric: true, cell: (row) => row.read },
+            { key: "recovery", head: words.checks.recovery, numeric: true, cell: (row) => row.recovery },
+            { key: "judged", head: words.checks.judged, cell: (row) => row.judged },
+            { key: "session", head: words.checks.session, cell: (row) => row.session },
           ]}
         />
       </Disclosure>

@@ -1,3 +1,4 @@
+import { asWritten, Told } from "@/app/_components/as-written.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { PhotoRow } from "@/app/_components/photo-figure.tsx";
 import { VerdictMark } from "@/app/_components/verdict.tsx";
@@ -5,18 +6,21 @@ import { Notice } from "@/app/_components/warning.tsx";
 import { ItemPhoto, partNamesOf } from "@/app/_photos/item-photo.tsx";
 import { itemJsonLd } from "@/lib/exports/json-ld.ts";
 import { absoluteUrl } from "@/lib/exports/published-revision.ts";
-import { paths } from "@/lib/platform/paths.ts";
+import { paths as all } from "@/lib/platform/paths.ts";
 import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
 import type { FieldChange } from "@/lib/publication/revision-difference.ts";
 import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
-import { inventedNotice, whatToDo } from "@/lib/wording/catalogue.ts";
+import { catalogueIn, whatToDo } from "@/lib/wording/catalogue.ts";
 import { cautionsFor } from "@/lib/wording/cautions.ts";
-import { counted, plainDate } from "@/lib/wording/formats.ts";
-import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
-import { otherTestWords } from "@/lib/wording/other-tests.ts";
-import { recomputeWords } from "@/lib/wording/recompute.ts";
-import { stripKey } from "@/lib/wording/result-figures.ts";
+import { plainDate } from "@/lib/wording/formats.ts";
+import { itemPageIn } from "@/lib/wording/item-page.ts";
+import { labelOf, labelsIn } from "@/lib/wording/labels.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { otherTestsIn } from "@/lib/wording/other-tests.ts";
+import { recomputeIn } from "@/lib/wording/recompute.ts";
+import { figuresIn } from "@/lib/wording/result-figures.ts";
 import { AmountPanel } from "./amount-panel.tsx";
 import { ChangedLimits } from "./changed-limits.tsx";
 import { DataLinks } from "./data-links.tsx";
@@ -44,6 +48,7 @@ export function ItemView({
   revisions,
   changes,
   today,
+  language = "en",
 }: {
   snapshot: Snapshot;
   entry: LogEntry;
@@ -52,8 +57,11 @@ export function ItemView({
   changes: FieldChange[] | null;
   /** The reader's day, for what changed since the test. */
   today: string;
+  language?: Language;
 }) {
-  const answer = itemAnswer(snapshot);
+  const { entries: titles, kicker, results } = itemPageIn[language];
+  const [paths, recompute] = [pathsIn[language], recomputeIn[language]];
+  const answer = itemAnswer(snapshot, language);
   const placed = resultsByWeight(snapshot);
   const [lead] = placed;
   const several = snapshot.specimens.length > 1;
@@ -61,66 +69,69 @@ export function ItemView({
   const parts = partNamesOf(snapshot.specimens);
   return (
     <article data-only-read>
-      <JsonLd data={itemJsonLd({ snapshot, entry }, baseUrl)} />
+      <JsonLd data={itemJsonLd({ snapshot, entry }, baseUrl, language)} />
       <PageHead
-        title={snapshot.item.name}
-        kicker={
-          <>
-            {labelOf(categoryLabels, snapshot.item.category)} · tested {plainDate(snapshot.testedOn)} · revision{" "}
-            {snapshot.revision}
-          </>
-        }
+        title={asWritten(snapshot.item.name, language)}
+        kicker={kicker(
+          labelOf(labelsIn[language].category, snapshot.item.category),
+          plainDate(snapshot.testedOn, language),
+          snapshot.revision,
+        )}
       />
       <p className="print-only small">
-        {absoluteUrl(baseUrl, paths.revision(snapshot.slug, snapshot.revision))}, SHA-256{" "}
+        {absoluteUrl(baseUrl, all.revision(snapshot.slug, snapshot.revision))}, SHA-256{" "}
         <code>{entry.snapshotSha256}</code>
       </p>
       <Ledger>
-        <Entry title="The answer" id="answer">
+        <Entry title={titles.answer} id="answer">
           <div className={photo ? styles.answer : undefined}>
             <div className="flow">
               <p className={`answer ${styles.headline}`}>
                 {answer.verdict ? <VerdictMark verdict={answer.verdict} /> : null}
-                <strong>{answer.headline}</strong>
+                <strong>
+                  <Told text={answer.headline} own={lead ? [lead.part.name] : []} language={language} />
+                </strong>
               </p>
               {answer.sentences.map((sentence, index) => (
                 <p key={sentence} className={index === 0 ? "answer" : undefined}>
-                  {sentence}
+                  <Told text={sentence} own={[snapshot.reason]} language={language} />
                 </p>
               ))}
             </div>
-            {photo ? <ItemPhoto photo={photo} parts={parts} first /> : null}
+            {photo ? <ItemPhoto photo={photo} parts={parts} first language={language} /> : null}
           </div>
-          {snapshot.registry.invented ? <p className="soft small">{inventedNotice}</p> : null}
+          {snapshot.registry.invented ? <p className="soft small">{catalogueIn[language].invented}</p> : null}
         </Entry>
         {lead ? (
-          <Entry title="How sure" id="how-sure">
-            <ResultBlock placed={lead} />
-            <p className="soft small">{stripKey}</p>
-            <LeadFlags placed={lead} snapshot={snapshot} />
+          <Entry title={titles.howSure} id="how-sure">
+            <ResultBlock placed={lead} language={language} />
+            <p className="soft small">{figuresIn[language].key}</p>
+            <LeadFlags placed={lead} snapshot={snapshot} language={language} />
           </Entry>
         ) : null}
-        <Entry title="What to do" id="what-to-do">
+        <Entry title={titles.toDo} id="what-to-do">
           <ul>
-            {whatToDo(answer.verdict, snapshot.kind).map((sentence) => (
+            {whatToDo(answer.verdict, snapshot.kind, language).map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
         </Entry>
         {placed.length > 1 ? (
-          <Entry title="Every result" id="parts" aside={counted(placed.length, "result")}>
-            <ResultList placed={placed} several={several} />
+          <Entry title={titles.everyResult} id="parts" aside={results(placed.length)}>
+            <ResultList placed={placed} several={several} language={language} />
           </Entry>
         ) : null}
         {snapshot.kind === "withdrawal" ? null : (
           <>
-            <AmountPanel placed={placed} several={several} />
-            {placed.length > 0 ? <ChangedLimits snapshot={snapshot} placed={placed} today={today} /> : null}
+            <AmountPanel placed={placed} several={several} language={language} />
+            {placed.length > 0 ? (
+              <ChangedLimits snapshot={snapshot} placed={placed} today={today} language={language} />
+            ) : null}
           </>
         )}
-        <Entry title="What it does not tell" id="cautions">
+        <Entry title={titles.cautions} id="cautions">
           <dl className={styles.cautions}>
-            {cautionsFor(snapshot).map((caution) => (
+            {cautionsFor(snapshot, language).map((caution) => (
               <div key={caution.code}>
                 <dt>{caution.title}</dt>
                 <dd>{caution.text}</dd>
@@ -128,45 +139,50 @@ export function ItemView({
             ))}
           </dl>
         </Entry>
-        <Entry title="What was tested" id="tested">
-          <Tested snapshot={snapshot} />
+        <Entry title={titles.tested} id="tested">
+          <Tested snapshot={snapshot} language={language} />
           {snapshot.photos.length > 1 ? (
             <PhotoRow>
               {snapshot.photos.slice(1).map((each) => (
-                <ItemPhoto key={each.key} photo={each} parts={parts} sizes="(min-width: 30rem) 20rem, 92vw" />
+                <ItemPhoto
+                  key={each.key}
+                  photo={each}
+                  parts={parts}
+                  sizes="(min-width: 30rem) 20rem, 92vw"
+                  language={language}
+                />
               ))}
             </PhotoRow>
           ) : null}
         </Entry>
         {hasOtherTests(snapshot.specimens) ? (
-          <Entry title={otherTestWords.title} id="other-tests">
-            <OtherTests specimens={snapshot.specimens} />
+          <Entry title={otherTestsIn[language].words.title} id="other-tests">
+            <OtherTests specimens={snapshot.specimens} language={language} />
           </Entry>
         ) : null}
         {placed.length > 0 ? (
-          <Entry title="The evidence" id="evidence" aside="Open what you want to see">
-            <Evidence placed={placed} files={snapshot.files} several={several} />
+          <Entry title={titles.evidence} id="evidence" aside={titles.evidenceAside}>
+            <Evidence placed={placed} files={snapshot.files} several={several} language={language} />
           </Entry>
         ) : null}
         {snapshot.sessions && snapshot.sessions.length > 0 ? (
-          <Entry title="Was the analyser fit?" id="fitness" aside="What the check standards showed">
-            <InstrumentFitness sessions={snapshot.sessions} />
+          <Entry title={titles.fitness} id="fitness" aside={titles.fitnessAside}>
+            <InstrumentFitness sessions={snapshot.sessions} language={language} />
           </Entry>
         ) : null}
-        <Entry title="Who, when and with what" id="provenance">
-          <Provenance snapshot={snapshot} />
+        <Entry title={titles.provenance} id="provenance">
+          <Provenance snapshot={snapshot} language={language} />
         </Entry>
-        <Entry title="History" id="history">
-          <History snapshot={snapshot} revisions={revisions} changes={changes} />
+        <Entry title={titles.history} id="history">
+          <History snapshot={snapshot} revisions={revisions} changes={changes} language={language} />
         </Entry>
-        <Entry title="The data" id="data">
-          <DataLinks snapshot={snapshot} entry={entry} baseUrl={baseUrl} />
-          <ShareLinks snapshot={snapshot} baseUrl={baseUrl} />
+        <Entry title={titles.data} id="data">
+          <DataLinks snapshot={snapshot} entry={entry} baseUrl={baseUrl} language={language} />
+          <ShareLinks snapshot={snapshot} baseUrl={baseUrl} language={language} />
           <div className="flow no-print">
-            <h3>{recomputeWords.title}</h3>
+            <h3>{recompute.title}</h3>
             <p>
-              {recomputeWords.lead}{" "}
-              <a href={paths.recompute(snapshot.slug, snapshot.revision)}>{recomputeWords.button}</a>
+              {recompute.lead} <a href={paths.recompute(snapshot.slug, snapshot.revision)}>{recompute.button}</a>
             </p>
           </div>
         </Entry>
@@ -181,16 +197,22 @@ export function RevisionNotice({
   text,
   reason,
   link,
+  language,
 }: {
   title: string;
   text?: string;
   reason?: string | null;
   link?: { href: string; text: string };
+  language: Language;
 }) {
   return (
     <Notice title={title}>
       {text ? <p>{text}</p> : null}
-      {reason ? <p>Reason: {reason}</p> : null}
+      {reason ? (
+        <p>
+          <Told text={catalogueIn[language].banner.reason(reason)} own={[reason]} language={language} />
+        </p>
+      ) : null}
       {link ? (
         <p>
           <a href={link.href}>{link.text}</a>

@@ -1,11 +1,15 @@
+import { asWritten, Told } from "@/app/_components/as-written.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
+import { PageLink } from "@/app/_components/page-link.tsx";
 import { Verdict } from "@/app/_components/verdict.tsx";
-import { paths } from "@/lib/platform/paths.ts";
 import type { Snapshot, SnapshotOtherTest } from "@/lib/publication/snapshot.ts";
-import { plainDate } from "@/lib/wording/formats.ts";
-import { otherTestNotes, otherTestText, otherTestTitle, otherTestWords } from "@/lib/wording/other-tests.ts";
-import { limitName, verdictWords } from "@/lib/wording/verdicts.ts";
+import { plainDate, withUnit } from "@/lib/wording/formats.ts";
+import { itemPageIn } from "@/lib/wording/item-page.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { otherTestsIn, otherTestText, otherTestTitle } from "@/lib/wording/other-tests.ts";
+import { limitName, verdictsIn } from "@/lib/wording/verdicts.ts";
 
 type Specimens = Snapshot["specimens"];
 
@@ -13,15 +17,16 @@ export const hasOtherTests = (specimens: Specimens): boolean =>
   specimens.some((specimen) => (specimen.otherTests ?? []).length > 0);
 
 /** Wipes, leachates and laboratory results of an item, each by itself and held beside limits of its own kind. */
-export function OtherTests({ specimens }: { specimens: Specimens }) {
+export function OtherTests({ specimens, language }: { specimens: Specimens; language: Language }) {
   return (
     <>
-      <p>{otherTestWords.lead}</p>
+      <p>{otherTestsIn[language].words.lead}</p>
       {specimens.flatMap((specimen) =>
         (specimen.otherTests ?? []).map((test) => (
           <OtherTest
             key={test.id}
             test={test}
+            language={language}
             place={[
               ...(specimens.length > 1 ? [specimen.label] : []),
               ...specimen.parts.filter((part) => part.id === test.part).map((part) => part.name),
@@ -33,51 +38,69 @@ export function OtherTests({ specimens }: { specimens: Specimens }) {
   );
 }
 
-export function OtherTest({ test, place }: { test: SnapshotOtherTest; place: string }) {
-  const title = otherTestTitle(test);
+export function OtherTest({
+  test,
+  place,
+  language = "en",
+}: {
+  test: SnapshotOtherTest;
+  place: string;
+  language?: Language;
+}) {
+  const { words, notes } = otherTestsIn[language];
+  const [page, paths] = [itemPageIn[language], pathsIn[language]];
+  const written = (text: string | null) => asWritten(text, language);
+  const title = otherTestTitle(test, language);
   return (
     <section className="flow">
       <h3>
         {title}
-        {place ? ` (${place})` : ""}
+        {place ? <Told text={` (${place})`} own={[place]} language={language} /> : ""}
       </h3>
       <p>
-        <strong>{otherTestText(test)}</strong>
+        <strong>{otherTestText(test, language)}</strong>
       </p>
-      <p className="soft small">{otherTestNotes[test.kind]}</p>
+      <p className="soft small">{notes[test.kind]}</p>
       <Facts
         facts={[
-          { name: "As the report writes it", value: `${test.valueText} ${test.unit}` },
-          { name: "Area wiped", value: test.sampleAreaCm2 === null ? null : `${test.sampleAreaCm2} cm²` },
-          { name: otherTestWords.blank, value: test.blankText },
-          { name: "Laboratory", value: test.laboratory },
-          { name: "Method", value: test.method },
-          { name: "Reported on", value: test.reportedOn === null ? null : plainDate(test.reportedOn) },
-          { name: "Certificate", value: test.certificateName },
-          { name: "Note", value: test.note },
+          { name: words.asWritten, value: written(`${test.valueText} ${test.unit}`) },
+          {
+            name: words.areaWiped,
+            value: test.sampleAreaCm2 === null ? null : withUnit(String(test.sampleAreaCm2), "cm²", language),
+          },
+          { name: words.blank, value: written(test.blankText) },
+          { name: words.laboratory, value: written(test.laboratory) },
+          { name: words.method, value: written(test.method) },
+          { name: words.reportedOn, value: test.reportedOn === null ? null : plainDate(test.reportedOn, language) },
+          { name: words.certificate, value: written(test.certificateName) },
+          { name: words.note, value: written(test.note) },
         ]}
       />
       {test.decisions.length === 0 ? (
-        <p>{otherTestWords.noLimit}</p>
+        <p>{words.noLimit}</p>
       ) : (
         <DataTable
-          caption={`Held beside each limit: ${title}`}
+          caption={page.decisionsCaption(title)}
           rows={test.decisions}
           rowKey={(d) => `${d.limitId} ${d.day} ${d.value}`}
-          rowNote={(d) => d.why}
+          rowNote={(d) => written(d.why)}
           columns={[
             {
               key: "limit",
-              head: "Limit",
+              head: page.decisions.limit,
               roomy: true,
-              cell: (d) => <a href={paths.limit(d.limitId)}>{limitName(d)}</a>,
+              cell: (d) => (
+                <PageLink href={paths.limit(d.limitId)} language={language}>
+                  {limitName(d, language)}
+                </PageLink>
+              ),
             },
             {
               key: "verdict",
-              head: "Verdict",
-              cell: (d) => <Verdict verdict={d.verdict} words={verdictWords[d.verdict]} />,
+              head: page.decisions.verdict,
+              cell: (d) => <Verdict verdict={d.verdict} words={verdictsIn[language].verdicts[d.verdict]} />,
             },
-            { key: "day", head: "In force on", nowrap: true, cell: (d) => plainDate(d.day) },
+            { key: "day", head: words.inForceOn, nowrap: true, cell: (d) => plainDate(d.day, language) },
           ]}
         />
       )}

@@ -3,16 +3,17 @@ import { paths } from "@/lib/platform/paths.ts";
 import { type CheckSignature, changedInputs, checkRevision, type Digest } from "@/lib/publication/check-revision.ts";
 import { readSnapshot } from "@/lib/publication/read-snapshot.ts";
 import { recomputeSnapshot } from "@/lib/publication/recompute.ts";
-import { type RecomputeReport, recomputeWords } from "@/lib/wording/recompute.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { type RecomputeReport, type RecomputeSentences, recomputeIn } from "@/lib/wording/recompute.ts";
 
 /** What a reader can be told went wrong, in a sentence. */
 export class RecomputeTrouble extends Error {}
 
-async function fetched(path: string): Promise<Uint8Array<ArrayBuffer>> {
+async function fetched(path: string, say: RecomputeSentences): Promise<Uint8Array<ArrayBuffer>> {
   // "no-cache": asked anew, so that what is checked is what the registry says now.
   const answer = await fetch(path, { cache: "no-cache" }).catch(() => null);
-  if (answer === null) throw new RecomputeTrouble(recomputeWords.noAnswer);
-  if (!answer.ok) throw new RecomputeTrouble(recomputeWords.notThere(path, answer.status));
+  if (answer === null) throw new RecomputeTrouble(say.noAnswer);
+  if (!answer.ok) throw new RecomputeTrouble(say.notThere(path, answer.status));
   return new Uint8Array(await answer.arrayBuffer());
 }
 
@@ -42,15 +43,16 @@ const checkSignature: CheckSignature = async (publicKey, text, signature) => {
 };
 
 /** Fetches a revision's public files and makes everything again; the pure rooms it needs come with this module only. */
-export async function recomputeHere(slug: string, revision: number): Promise<RecomputeReport> {
+export async function recomputeHere(slug: string, revision: number, language: Language): Promise<RecomputeReport> {
+  const say = recomputeIn[language];
   const [bytes, csv, logBytes] = await Promise.all([
-    fetched(paths.api.item(slug, revision)),
-    fetched(paths.api.readings(slug, revision)),
-    fetched(paths.api.log()),
+    fetched(paths.api.item(slug, revision), say),
+    fetched(paths.api.readings(slug, revision), say),
+    fetched(paths.api.log(), say),
   ]);
   const text = (from: Uint8Array): string => new TextDecoder().decode(from);
   const snapshot = readSnapshot(text(bytes));
-  if (!snapshot.ok) throw new RecomputeTrouble(recomputeWords.unreadable(paths.api.item(slug, revision)));
+  if (!snapshot.ok) throw new RecomputeTrouble(say.unreadable(paths.api.item(slug, revision)));
   const results = recomputeSnapshot(snapshot.value);
   const digest = digestHere();
   return {
@@ -59,16 +61,16 @@ export async function recomputeHere(slug: string, revision: number): Promise<Rec
     changedInputs: digest && (await changedInputs(results, digest)),
     log:
       digest &&
-      (await checkRevision({ bytes, slug, revision, log: parsedLog(text(logBytes)) }, digest, checkSignature)),
+      (await checkRevision({ bytes, slug, revision, log: parsedLog(text(logBytes), say) }, digest, checkSignature)),
   };
 }
 
-function parsedLog(text: string): { entries: unknown[]; head?: unknown } {
+function parsedLog(text: string, say: RecomputeSentences): { entries: unknown[]; head?: unknown } {
   try {
     const log = JSON.parse(text) as { entries?: unknown; head?: unknown };
     if (Array.isArray(log.entries)) return { entries: log.entries, head: log.head };
   } catch {
     // Told below, as anything else that is no log.
   }
-  throw new RecomputeTrouble(recomputeWords.unreadable(paths.api.log()));
+  throw new RecomputeTrouble(say.unreadable(paths.api.log()));
 }

@@ -1,9 +1,12 @@
+import { Told } from "@/app/_components/as-written.tsx";
 import { IntervalStrip } from "@/app/_components/interval-strip.tsx";
 import { VerdictMark } from "@/app/_components/verdict.tsx";
 import { type PlacedResult, verdictOf } from "@/lib/publication/leading-decision.ts";
-import { noLimitOfKind, otherLimits } from "@/lib/wording/catalogue.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
 import { resultText } from "@/lib/wording/formats.ts";
+import { itemPageIn } from "@/lib/wording/item-page.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import { axisNote, stripFigure, stripSentence } from "@/lib/wording/result-figures.ts";
 import { verdictText } from "@/lib/wording/verdicts.ts";
 import styles from "./item-view.module.css";
@@ -16,48 +19,62 @@ export const evidenceId = ({ part, result }: PlacedResult): string =>
   );
 
 /** One part and element: its number, the strip, and how it stands to each limit that can be compared. */
-export function ResultBlock({ placed }: { placed: PlacedResult }) {
+export function ResultBlock({ placed, language }: { placed: PlacedResult; language: Language }) {
+  const words = itemPageIn[language];
   const { part, result } = placed;
   const others = result.decisions.filter((d) => d.applies === "other-quantity").length;
   return (
     <section className={styles.result}>
       <h3>
-        {elementTitle(result.element)} in {part.name}
+        <Told
+          text={words.elementIn(elementTitle(result.element, language), part.name)}
+          own={[part.name]}
+          language={language}
+        />
       </h3>
-      <Standing placed={placed} />
+      <Standing placed={placed} language={language} />
       <p className="small no-print">
-        <a href={`#${evidenceId(placed)}`}>Readings and method</a>
-        {otherLimits(others)}
+        <a href={`#${evidenceId(placed)}`}>{words.readingsAndMethod}</a>
+        {catalogueIn[language].notes.otherLimits(others)}
       </p>
     </section>
   );
 }
 
 /** The number, the strip and the verdicts, without a heading; `small`: the strip for one of many. */
-export function Standing({ placed, small = false }: { placed: PlacedResult; small?: boolean }) {
+export function Standing({
+  placed,
+  small = false,
+  language,
+}: {
+  placed: PlacedResult;
+  small?: boolean;
+  language: Language;
+}) {
   const { result } = placed;
   const compared = result.decisions.filter((d) => d.applies !== "other-quantity");
   const verdict = verdictOf(placed);
   return (
     <>
-      <p className={styles.number}>{resultText(result)}</p>
+      <p className={styles.number}>{resultText(result, language)}</p>
       <IntervalStrip
-        input={stripFigure(result)}
-        sentence={stripSentence(result)}
+        input={stripFigure(result, language)}
+        sentence={stripSentence(result, language)}
         size={small ? "small" : "full"}
-        axisNote={axisNote(result.unit)}
+        axisNote={axisNote(result.unit, language)}
+        language={language}
       />
       <ul className={styles.verdicts}>
         {compared.map((decision) => (
           <li key={`${decision.limitId} ${decision.day} ${decision.value}`}>
             <VerdictMark verdict={decision.verdict} />
-            <span>{verdictText(decision, result)}</span>
+            <span>{verdictText(decision, result, language)}</span>
           </li>
         ))}
         {compared.length === 0 && verdict ? (
           <li>
             <VerdictMark verdict={verdict} />
-            <span>{noLimitOfKind}</span>
+            <span>{catalogueIn[language].notes.noLimitOfKind}</span>
           </li>
         ) : null}
       </ul>

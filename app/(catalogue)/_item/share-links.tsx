@@ -1,28 +1,45 @@
 import { Disclosure } from "@/app/_components/disclosure.tsx";
+import { PageLink } from "@/app/_components/page-link.tsx";
 import { absoluteUrl } from "@/lib/exports/published-revision.ts";
-import { paths } from "@/lib/platform/paths.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
-import { cardAlt, shareWords } from "@/lib/wording/share.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { cardAlt, shareIn } from "@/lib/wording/share.ts";
 import styles from "./recompute-panel.module.css";
 
 /** The report, the labels and the card of this revision. */
-export function ShareLinks({ snapshot, baseUrl }: { snapshot: Snapshot; baseUrl: string }) {
+export function ShareLinks({
+  snapshot,
+  baseUrl,
+  language,
+}: {
+  snapshot: Snapshot;
+  baseUrl: string;
+  language: Language;
+}) {
+  const [paths, shareWords] = [pathsIn[language], shareIn[language]];
   const { slug, revision } = snapshot;
   const page = absoluteUrl(baseUrl, paths.item(slug));
-  const alt = cardAlt(snapshot).replaceAll("&", "&amp;").replaceAll('"', "&quot;");
+  const alt = cardAlt(snapshot, language).replaceAll("&", "&amp;").replaceAll('"', "&quot;");
   const embed = `<a href="${page}"><img src="${absoluteUrl(baseUrl, paths.cardSvg(slug))}" alt="${alt}" width="480"></a>`;
   return (
     <div className="flow no-print">
       <h3>{shareWords.title}</h3>
       <ul>
         <li>
-          <a href={paths.report(slug, revision)}>{shareWords.report}</a>
+          <PageLink href={paths.report(slug, revision)} language={language}>
+            {shareWords.report}
+          </PageLink>
         </li>
         <li>
-          <a href={paths.labels(slug)}>{shareWords.labels}</a>
+          <PageLink href={paths.labels(slug)} language={language}>
+            {shareWords.labels}
+          </PageLink>
         </li>
         <li>
-          <a href={paths.cardSvg(slug, revision)}>{shareWords.card}</a>
+          <PageLink href={paths.cardSvg(slug, revision)} language={language}>
+            {shareWords.card}
+          </PageLink>
         </li>
       </ul>
       <Disclosure summary={shareWords.embed}>

@@ -1,23 +1,39 @@
 import type { Metadata } from "next";
 import { connection } from "next/server";
+import { asWritten, Told } from "@/app/_components/as-written.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
-import { paths } from "@/lib/platform/paths.ts";
+import { PageLink } from "@/app/_components/page-link.tsx";
+import { alternates } from "@/app/_site/alternates.ts";
+import { paths as english } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { publicationLog, publishedRevision } from "@/lib/store/published.ts";
 import { registryTerms } from "@/lib/store/registry.ts";
-import { correctionsPage } from "@/lib/wording/catalogue.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
-import { revisionLabels } from "@/lib/wording/labels.ts";
+import { labelsIn } from "@/lib/wording/labels.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
 
-export const metadata: Metadata = {
-  title: correctionsPage.title,
-  description: correctionsPage.lead,
-  alternates: { types: { "application/atom+xml": paths.correctionsFeed() } },
-};
+type Props = { language?: Language };
+
+export async function generateMetadata({ language = "en" }: Props): Promise<Metadata> {
+  await connection();
+  const { title, lead } = catalogueIn[language].corrections;
+  return {
+    title,
+    description: lead,
+    alternates: {
+      ...alternates(english.corrections(), language),
+      types: { "application/atom+xml": english.correctionsFeed() },
+    },
+  };
+}
 
 /** Every revision after a first one, newest first, with its reason. */
-export default async function CorrectionsPage() {
+export default async function CorrectionsPage({ language = "en" }: Props) {
+  const correctionsPage = catalogueIn[language].corrections;
+  const paths = pathsIn[language];
   await connection();
   const { contact, rightOfReply } = await registryTerms(database());
   const entries = (await publicationLog()).filter((entry) => entry.kind !== "first").toReversed();
@@ -27,10 +43,12 @@ export default async function CorrectionsPage() {
       <PageHead title={correctionsPage.title}>
         <p>{correctionsPage.lead}</p>
         <p>
-          <a href={paths.correctionsFeed()}>The same as a feed</a>
+          <PageLink href={paths.correctionsFeed()} language={language}>
+            {correctionsPage.feed}
+          </PageLink>
         </p>
-        {contact ? <p>Something is wrong? Write to {contact}.</p> : null}
-        {rightOfReply ? <p>{rightOfReply}</p> : null}
+        {contact ? <p>{correctionsPage.writeTo(contact)}</p> : null}
+        {rightOfReply ? <p>{asWritten(rightOfReply, language)}</p> : null}
       </PageHead>
       {entries.length === 0 ? (
         <EmptyState title={correctionsPage.none}>
@@ -41,16 +59,24 @@ export default async function CorrectionsPage() {
           {entries.map((entry, index) => {
             const snapshot = items[index]?.snapshot;
             return (
-              <Entry key={entry.seq} title={revisionLabels[entry.kind]} aside={plainDate(entry.publishedAt)}>
+              <Entry
+                key={entry.seq}
+                title={labelsIn[language].revision[entry.kind]}
+                aside={plainDate(entry.publishedAt, language)}
+              >
                 <p>
                   <a href={paths.revision(entry.slug, entry.revision)}>
-                    {snapshot?.item.name ?? entry.slug}, revision {entry.revision}
+                    <Told
+                      text={correctionsPage.revisionOf(snapshot?.item.name ?? entry.slug, entry.revision)}
+                      own={[snapshot?.item.name]}
+                      language={language}
+                    />
                   </a>
                 </p>
-                {snapshot?.reason ? <p>{snapshot.reason}</p> : null}
+                {snapshot?.reason ? <p>{asWritten(snapshot.reason, language)}</p> : null}
                 <p className="small">
-                  <a href={paths.difference(entry.slug, entry.revision)}>What changed, field by field</a> ·{" "}
-                  <a href={paths.revision(entry.slug, entry.revision - 1)}>The revision before it</a>
+                  <a href={paths.difference(entry.slug, entry.revision)}>{correctionsPage.difference}</a> ·{" "}
+                  <a href={paths.revision(entry.slug, entry.revision - 1)}>{correctionsPage.before}</a>
                 </p>
               </Entry>
             );

@@ -2,13 +2,14 @@ import { Actions, Button } from "@/app/_components/button.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
 import { ScanButton } from "@/app/_components/scan-button.tsx";
-import { paths } from "@/lib/platform/paths.ts";
 import { ageGroups, itemCategories, materials } from "@/lib/quantity/item-words.ts";
 import type { FacetCounts } from "@/lib/store/search.ts";
-import { searchPage } from "@/lib/wording/catalogue.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
-import { ageGroupLabels, categoryLabels, labelOf, materialLabels } from "@/lib/wording/labels.ts";
-import { verdictWords } from "@/lib/wording/verdicts.ts";
+import { labelOf, labelsIn } from "@/lib/wording/labels.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { verdictsIn } from "@/lib/wording/verdicts.ts";
 import type { ItemSearch } from "./item-search.ts";
 import styles from "./items.module.css";
 
@@ -19,7 +20,10 @@ const elements = ["Pb", "Cd", "As", "Hg", "Sb", "Cr", "Ni", "Ba"] as const;
 const verdicts = ["above", "too-close", "below", "not-detected"] as const;
 
 /** What the list can be narrowed down by, each choice with how many items it leaves. A plain form: its answer is an address. */
-export function ItemFilters({ search, counts }: { search: ItemSearch; counts: Counts }) {
+export function ItemFilters({ search, counts, language }: { search: ItemSearch; counts: Counts; language: Language }) {
+  const searchPage = catalogueIn[language].search;
+  const { facets } = searchPage;
+  const labels = labelsIn[language];
   const years =
     counts?.year
       .map((row) => row.value)
@@ -30,42 +34,42 @@ export function ItemFilters({ search, counts }: { search: ItemSearch; counts: Co
     // biome-ignore lint/a11y/useSemanticElements: "search" is not yet known to every browser in use
     <form
       role="search"
-      aria-label="Search and narrow down"
-      action={paths.items()}
+      aria-label={searchPage.form}
+      action={pathsIn[language].items()}
       method="get"
       className={`${styles.filters} no-print`}
     >
-      <TextField name="q" id="items-q" label="Words" type="search" defaultValue={search.q} maxLength={200} />
-      <Facet kind="category" label="Kind" empty="Any kind" values={itemCategories} {...{ search, counts }}>
-        {(value) => labelOf(categoryLabels, value)}
+      <TextField name="q" id="items-q" label={searchPage.words} type="search" defaultValue={search.q} maxLength={200} />
+      <Facet kind="category" {...facets.category} values={itemCategories} {...{ search, counts }}>
+        {(value) => labelOf(labels.category, value)}
       </Facet>
-      <Facet kind="element" label="Looked for" empty="Anything" values={elements} {...{ search, counts }}>
-        {elementTitle}
+      <Facet kind="element" {...facets.element} values={elements} {...{ search, counts }}>
+        {(value) => elementTitle(value, language)}
       </Facet>
-      <Facet kind="verdict" label="Answer" empty="Any answer" values={verdicts} {...{ search, counts }}>
-        {(value) => labelOf(verdictWords, value)}
+      <Facet kind="verdict" {...facets.verdict} values={verdicts} {...{ search, counts }}>
+        {(value) => labelOf(verdictsIn[language].verdicts, value)}
       </Facet>
       <Actions>
         <Button kind="primary" type="submit">
-          Search
+          {searchPage.search}
         </Button>
         <ScanButton field="items-q" />
       </Actions>
       <div className={styles.more}>
         <Disclosure summary={searchPage.more} open={more}>
           <div className={styles.filters}>
-            <Facet kind="material" label="Material" empty="Any material" values={materials} {...{ search, counts }}>
-              {(value) => labelOf(materialLabels, value)}
+            <Facet kind="material" {...facets.material} values={materials} {...{ search, counts }}>
+              {(value) => labelOf(labels.material, value)}
             </Facet>
-            <Facet kind="age" label="Made for" empty="Any age" values={ageGroups} {...{ search, counts }}>
-              {(value) => labelOf(ageGroupLabels, value)}
+            <Facet kind="age" {...facets.age} values={ageGroups} {...{ search, counts }}>
+              {(value) => labelOf(labels.ageGroup, value)}
             </Facet>
-            <Facet kind="year" label="Tested in" empty="Any year" values={years} {...{ search, counts }}>
+            <Facet kind="year" {...facets.year} values={years} {...{ search, counts }}>
               {(value) => value}
             </Facet>
             <SelectField
               name="sort"
-              label="In order of"
+              label={searchPage.order}
               defaultValue={search.sort ?? ""}
               empty={search.q === "" ? searchPage.sorts.newest : searchPage.sorts.best}
               choices={(["newest", "name"] as const).map((value) => ({ value, label: searchPage.sorts[value] }))}

@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { paths } from "@/lib/platform/paths.ts";
 import type { SearchQuery } from "@/lib/store/search.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
 
 export type ItemSearch = SearchQuery;
 
@@ -35,10 +36,11 @@ export function readItemSearch(params: Record<string, string | string[] | undefi
 }
 
 /** The address of the same search with something changed. */
-export function itemSearchHref(search: ItemSearch): string {
+export function itemSearchHref(search: ItemSearch, language: Language = "en"): string {
+  const items = pathsIn[language].items();
   const params = new URLSearchParams();
   for (const key of ["q", "category", "element", "verdict", "material", "age", "year", "sort", "cursor"] as const)
     if (search[key]) params.set(key, search[key]);
   const text = params.toString();
-  return text === "" ? paths.items() : `${paths.items()}?${text}`;
+  return text === "" ? items : `${items}?${text}`;
 }

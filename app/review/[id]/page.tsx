@@ -140,7 +140,7 @@ export default async function ReviewItemPage({ params, searchParams }: Props) {
         ) : null}
         {hasOtherTests(snapshot.specimens) ? (
           <Entry title={otherTestWords.title} id="other-tests">
-            <OtherTests specimens={snapshot.specimens} />
+            <OtherTests language="en" specimens={snapshot.specimens} />
           </Entry>
         ) : null}
         <Entry title="Who, and who paid" id="loaded">
@@ -188,11 +188,11 @@ export default async function ReviewItemPage({ params, searchParams }: Props) {
         </Entry>
         {placed[0] ? (
           <Entry title="How sure" id="how-sure">
-            <LeadFlags placed={placed[0]} snapshot={snapshot} />
+            <LeadFlags language="en" placed={placed[0]} snapshot={snapshot} />
           </Entry>
         ) : null}
         <Entry title="What was tested" id="tested">
-          <Tested snapshot={snapshot} />
+          <Tested language="en" snapshot={snapshot} />
           <PhotoRow>
             {snapshot.photos.map((photo) => (
               <PhotoFigure
@@ -207,7 +207,7 @@ export default async function ReviewItemPage({ params, searchParams }: Props) {
           </PhotoRow>
         </Entry>
         <Entry title="With what" id="provenance">
-          <Provenance snapshot={snapshot} />
+          <Provenance language="en" snapshot={snapshot} />
         </Entry>
         <Entry title="Blind re-tests" id="retests">
           <Retests draft={draft} retests={retests} people={people} person={person} />

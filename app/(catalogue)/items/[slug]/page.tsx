@@ -1,31 +1,33 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { alternates } from "@/app/_site/alternates.ts";
 import { citation, citationTags } from "@/lib/exports/citation.ts";
 import { systemClock } from "@/lib/platform/clock.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
-import { revisionBanner } from "@/lib/wording/catalogue.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import { ItemView, RevisionNotice } from "../../_item/item-view.tsx";
 import { MakerAnswers } from "../../_item/maker-answers.tsx";
 import { loadRevision } from "./load-item.ts";
 
-type Props = { params: Promise<{ slug: string }> };
+type Props = { params: Promise<{ slug: string }>; language?: Language };
 
 // Rendered once and kept until something published changes (page-cache.mjs).
 export const dynamic = "force-static";
 export const generateStaticParams = () => [];
 
-export async function generateMetadata({ params }: Props): Promise<Metadata> {
+export async function generateMetadata({ params, language = "en" }: Props): Promise<Metadata> {
   const { slug } = await params;
   const loaded = await loadRevision(slug, null);
   if (!loaded) return {};
   const { snapshot } = loaded.item;
   return {
     title: snapshot.item.name,
-    description: itemAnswer(snapshot).headline,
+    description: itemAnswer(snapshot, language).headline,
     alternates: {
-      canonical: `${environment().baseUrl}${paths.item(slug)}`,
+      ...alternates(paths.item(slug), language),
       types: {
         "application/json": paths.api.item(slug, snapshot.revision),
         "text/csv": paths.api.readings(slug, snapshot.revision),
@@ -37,7 +39,8 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 }
 
 /** The newest revision of an item. */
-export default async function ItemPage({ params }: Props) {
+export default async function ItemPage({ params, language = "en" }: Props) {
+  const revisionBanner = catalogueIn[language].banner;
   const { slug } = await params;
   const loaded = await loadRevision(slug, null);
   if (!loaded) notFound();
@@ -50,10 +53,11 @@ export default async function ItemPage({ params }: Props) {
           title={revisionBanner.withdrawnTitle}
           text={revisionBanner.withdrawn}
           reason={snapshot.reason}
+          language={language}
         />
       ) : null}
       {snapshot.kind === "correction" ? (
-        <RevisionNotice title={revisionBanner.correctionTitle} reason={snapshot.reason} />
+        <RevisionNotice title={revisionBanner.correctionTitle} reason={snapshot.reason} language={language} />
       ) : null}
       <ItemView
         snapshot={snapshot}
@@ -62,8 +66,9 @@ export default async function ItemPage({ params }: Props) {
         revisions={revisions}
         changes={changes}
         today={systemClock().toISOString().slice(0, 10)}
+        language={language}
       />
-      <MakerAnswers answers={makerAnswers} />
+      <MakerAnswers answers={makerAnswers} language={language} />
     </>
   );
 }

@@ -1,30 +1,46 @@
 import type { ReactNode } from "react";
+import { asWritten, Told } from "@/app/_components/as-written.tsx";
 import { VerdictMark } from "@/app/_components/verdict.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
-import { comparePage } from "@/lib/wording/catalogue.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import { plainDate, resultText } from "@/lib/wording/formats.ts";
-import { ageGroupLabels, categoryLabels, labelOf, materialLabels } from "@/lib/wording/labels.ts";
+import { labelOf, labelsIn } from "@/lib/wording/labels.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import { partTitle } from "../../_item/part-title.ts";
 import styles from "./compare-table.module.css";
 
-const rows: { name: string; of: (snapshot: Snapshot) => ReactNode }[] = [
-  { name: comparePage.rows.photo, of: Photo },
-  { name: comparePage.rows.marks, of: ({ item }) => item.marks },
-  { name: comparePage.rows.otherNames, of: ({ item }) => item.aliases.join("; ") },
-  { name: comparePage.rows.code, of: ({ item }) => item.gtin },
-  { name: comparePage.rows.kind, of: ({ item }) => labelOf(categoryLabels, item.category) },
-  { name: comparePage.rows.age, of: ({ item }) => labelOf(ageGroupLabels, item.ageGroup) },
-  { name: comparePage.rows.object, of: Objects },
-  { name: comparePage.rows.answer, of: Answer },
-  { name: comparePage.rows.results, of: Results },
-  { name: comparePage.rows.tested, of: ({ testedOn }) => plainDate(testedOn) },
-];
+type Row = { name: string; of: (snapshot: Snapshot) => ReactNode };
+
+function rowsIn(language: Language): Row[] {
+  const { rows } = catalogueIn[language].compare;
+  const labels = labelsIn[language];
+  const written = (text: string | null) => asWritten(text, language);
+  return [
+    { name: rows.photo, of: Photo },
+    { name: rows.marks, of: ({ item }) => written(item.marks) },
+    { name: rows.otherNames, of: ({ item }) => written(item.aliases.join("; ")) },
+    { name: rows.code, of: ({ item }) => item.gtin },
+    { name: rows.kind, of: ({ item }) => labelOf(labels.category, item.category) },
+    { name: rows.age, of: ({ item }) => labelOf(labels.ageGroup, item.ageGroup) },
+    { name: rows.object, of: (snapshot) => <Objects snapshot={snapshot} language={language} /> },
+    { name: rows.answer, of: (snapshot) => <Answer snapshot={snapshot} language={language} /> },
+    {
+      name: rows.results,
+      of: (snapshot) => (snapshot.kind === "withdrawal" ? null : <Results snapshot={snapshot} language={language} />),
+    },
+    { name: rows.tested, of: ({ testedOn }) => plainDate(testedOn, language) },
+  ];
+}
+
+type Given = { snapshot: Snapshot; language: Language };
 
 /** What sets the items apart comes first, then what was found. On a phone each item is read as a list of its own. */
-export function CompareTable({ snapshots }: { snapshots: Snapshot[] }) {
+export function CompareTable({ snapshots, language }: { snapshots: Snapshot[]; language: Language }) {
+  const comparePage = catalogueIn[language].compare;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways must be reachable by keyboard
     <section className={styles.frame} aria-label={comparePage.title} tabIndex={0}>
@@ -34,13 +50,13 @@ export function CompareTable({ snapshots }: { snapshots: Snapshot[] }) {
             <td />
             {snapshots.map((snapshot) => (
               <th key={snapshot.slug} scope="col">
-                <a href={paths.item(snapshot.slug)}>{snapshot.item.name}</a>
+                <a href={pathsIn[language].item(snapshot.slug)}>{asWritten(snapshot.item.name, language)}</a>
               </th>
             ))}
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ name, of }) => (
+          {rowsIn(language).map(({ name, of }) => (
             <tr key={name}>
               <th scope="row">{name}</th>
               {snapshots.map((snapshot) => (
@@ -70,39 +86,41 @@ function Photo({ photos: [photo] }: Snapshot): ReactNode {
   );
 }
 
-function Objects({ specimens }: Snapshot): ReactNode {
+function Objects({ snapshot: { specimens }, language }: Given) {
   return (
     <ul className={styles.plain}>
       {specimens.map((specimen) => (
         <li key={specimen.id}>
-          {specimen.label}
-          {specimen.dateCode ? `, ${specimen.dateCode}` : ""}
+          {asWritten(`${specimen.label}${specimen.dateCode ? `, ${specimen.dateCode}` : ""}`, language)}
         </li>
       ))}
     </ul>
   );
 }
 
-function Answer(snapshot: Snapshot): ReactNode {
-  const answer = itemAnswer(snapshot);
+function Answer({ snapshot, language }: Given) {
+  const answer = itemAnswer(snapshot, language);
+  const parts = resultsByWeight(snapshot).map(({ part }) => part.name);
   return (
     <p className={styles.answer}>
       {answer.verdict ? <VerdictMark verdict={answer.verdict} /> : null}
-      <span>{answer.headline}</span>
+      <span>
+        <Told text={answer.headline} own={parts} language={language} />
+      </span>
     </p>
   );
 }
 
-function Results(snapshot: Snapshot): ReactNode {
-  if (snapshot.kind === "withdrawal") return null;
+function Results({ snapshot, language }: Given) {
   return (
     <ul className={styles.plain}>
       {resultsByWeight(snapshot)
         .slice(0, 4)
         .map((placed) => (
           <li key={`${placed.part.id} ${placed.result.element}`}>
-            {partTitle(placed, snapshot.specimens.length > 1)} ({labelOf(materialLabels, placed.part.material)}):{" "}
-            {placed.result.element} {resultText(placed.result)}
+            {asWritten(partTitle(placed, snapshot.specimens.length > 1), language)} (
+            {labelOf(labelsIn[language].material, placed.part.material)}): {placed.result.element}{" "}
+            {resultText(placed.result, language)}
           </li>
         ))}
     </ul>

@@ -46,7 +46,7 @@ export default async function LimitPage(props: Props) {
         }
       >
         <p className="answer">
-          {listed(limit.substances.map(elementTitle))}: {limitNumber(limit)}
+          {listed(limit.substances.map((symbol) => elementTitle(symbol)))}: {limitNumber(limit)}
         </p>
       </PageHead>
       <Facts

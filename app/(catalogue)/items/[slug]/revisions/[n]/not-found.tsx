@@ -1,14 +1,5 @@
-import { PageHead } from "@/app/_components/entry.tsx";
-import { paths } from "@/lib/platform/paths.ts";
-import { noSuchRevision } from "@/lib/wording/revisions.ts";
+import { NoSuchRevision } from "../../../../_item/no-such-revision.tsx";
 
-export default function NoSuchRevision() {
-  return (
-    <PageHead title={noSuchRevision.title}>
-      <p>{noSuchRevision.text}</p>
-      <p>
-        <a href={paths.items()}>Search for the item</a>
-      </p>
-    </PageHead>
-  );
+export default function NoSuchRevisionInEnglish() {
+  return <NoSuchRevision language="en" />;
 }

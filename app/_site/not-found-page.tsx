@@ -1,0 +1,17 @@
+import { PageHead } from "@/app/_components/entry.tsx";
+import { SearchForm } from "@/app/_components/search-form.tsx";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
+import type { Language } from "@/lib/wording/language.ts";
+
+/** An address at which there is nothing. */
+export function NotFoundPage({ language }: { language: Language }) {
+  const words = catalogueIn[language].notFound;
+  return (
+    <>
+      <PageHead title={words.title}>
+        <p>{words.text}</p>
+      </PageHead>
+      <SearchForm id="lost-search" label={words.search} size="large" language={language} />
+    </>
+  );
+}

@@ -1,0 +1,7 @@
+"use client";
+
+import { type Broken, BrokenPage } from "@/app/_site/broken-page.tsx";
+
+export default function BrokenReview(broken: Broken) {
+  return <BrokenPage {...broken} language="en" />;
+}

@@ -1,0 +1,108 @@
+import { renderToStaticMarkup } from "react-dom/server";
+import { describe, expect, test } from "vitest";
+import { ChangesTable } from "@/app/_draft/changes-table.tsx";
+import { NotFoundPage } from "@/app/_site/not-found-page.tsx";
+import { HitList } from "@/app/(catalogue)/_item/hit-list.tsx";
+import { ItemView } from "@/app/(catalogue)/_item/item-view.tsx";
+import { CompareTable } from "@/app/(catalogue)/items/compare/compare-table.tsx";
+import { revisionDifference } from "@/lib/publication/revision-difference.ts";
+import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
+import { englishLeft, textsIn } from "@/tests/support/english-left.ts";
+import {
+  sampleCorrection,
+  sampleSnapshot,
+  sampleSnapshotOf,
+  sampleStates,
+  sampleWithdrawal,
+} from "@/tests/support/sample-snapshot.ts";
+
+const entry = (snapshot: Snapshot): LogEntry => ({
+  seq: snapshot.revision,
+  slug: snapshot.slug,
+  revision: snapshot.revision,
+  kind: snapshot.kind,
+  publishedAt: snapshot.publishedAt,
+  snapshotSha256: "a".repeat(64),
+  previousHash: "0".repeat(64),
+  hash: "b".repeat(64),
+});
+const page = (snapshot: Snapshot, others: Snapshot[] = []): string =>
+  renderToStaticMarkup(
+    <ItemView
+      snapshot={ofTheTable(snapshot)}
+      entry={entry(snapshot)}
+      baseUrl="https://shelf.example"
+      revisions={[...others, snapshot].map(entry)}
+      changes={others.at(-1) ? revisionDifference(others.at(-1)!, snapshot) : null}
+      today="2026-11-24"
+      language="es"
+    />,
+  );
+/** The sample's limits are made up and have no Spanish title; a published one is of the table. */
+function ofTheTable(snapshot: Snapshot): Snapshot {
+  const named = structuredClone(snapshot);
+  for (const { parts } of named.specimens)
+    for (const { results } of parts)
+      for (const { decisions } of results)
+        for (const decision of decisions)
+          Object.assign(decision, { title: "Lead in paint and painted goods, 2009", jurisdiction: "United States" });
+  return named;
+}
+/** Words of the sample that stand in attributes and within sentences told to screen readers. */
+const names = ["Bluebell child's mug", "glaze, outside"];
+
+describe("an item's page in Spanish", () => {
+  test.each(sampleStates)(
+    "of a part in the state %s has no English sentence outside what is marked as English",
+    (state) => {
+      expect(englishLeft(page(sampleSnapshotOf(state)), names)).toEqual([]);
+    },
+  );
+
+  test("of a correction, a withdrawal and a whole sample neither", () => {
+    expect(englishLeft(page(sampleSnapshot()), names)).toEqual([]);
+    expect(englishLeft(page(sampleCorrection(), [sampleSnapshot()]), names)).toEqual([]);
+    expect(englishLeft(page(sampleWithdrawal(), [sampleSnapshot(), sampleCorrection()]), names)).toEqual([]);
+  });
+
+  test("the check would see an English sentence", () => {
+    const english = renderToStaticMarkup(<NotFoundPage language="en" />);
+    expect(englishLeft(english.replace("<header", '<header lang="es"'))).toContain(catalogueIn.en.notFound.title);
+  });
+
+  test("marks what was written by testers as English and leads to Spanish pages", () => {
+    const markup = page(sampleSnapshot());
+    expect(markup).toContain(`<h1><span lang="en">${"Bluebell child&#x27;s mug"}</span></h1>`);
+    expect(markup).toContain('href="/es/items/');
+    // The permanent address is one for all languages.
+    const english = [...markup.matchAll(/<a [^>]*href="(\/(?!es\/|api\/)[^"]*)"[^>]*>/g)].filter(
+      ([link]) => !/hreflang="en"/i.test(link),
+    );
+    expect(english.map(([, href]) => href)).toEqual(["/items/bluebell-mug/revisions/1"]);
+    expect(markup).toContain('"inLanguage":"es"');
+  });
+
+  test("writes numbers with a decimal comma and dates in words", () => {
+    const texts = textsIn(page(sampleSnapshot()), "es").join(" ");
+    expect(texts).toMatch(/\d,\d/);
+    expect(texts).toMatch(/\d{1,2} de noviembre de 2026/);
+    // A decimal point stands only in what a file wrote, in versions and in addresses of entries.
+    expect(texts.match(/\d\.\d+ (?:mg|µg|%|mm)/g)).toBeNull();
+  });
+});
+
+test("lists, comparisons and differences in Spanish", () => {
+  const both = [sampleSnapshot(), sampleWithdrawal()];
+  expect(
+    englishLeft(renderToStaticMarkup(<HitList snapshots={both.map(ofTheTable)} pick language="es" />), names),
+  ).toEqual([]);
+  expect(
+    englishLeft(renderToStaticMarkup(<CompareTable snapshots={both.map(ofTheTable)} language="es" />), names),
+  ).toEqual([]);
+  const changes = revisionDifference(sampleSnapshot(), sampleCorrection());
+  expect(
+    englishLeft(renderToStaticMarkup(<ChangesTable changes={changes} caption="campos" language="es" />), names),
+  ).toEqual([]);
+  expect(englishLeft(renderToStaticMarkup(<NotFoundPage language="es" />))).toEqual([]);
+});
