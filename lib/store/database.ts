@@ -34,6 +34,7 @@ const known = <T extends object>(db: T, dialect: Dialect): T => {
 };
 
 export const isPostgresUrl = (where: string): boolean => /^postgres(ql)?:\/\//.test(where);
+const busyTimeout = 10_000;
 const transactionOptions = { maxWait: 30_000, timeout: 600_000 };
 
 /**
@@ -52,7 +53,7 @@ export function openDatabase(where: string): Database {
   }
   const adapter = new PrismaBetterSqlite3({
     url: where.startsWith("file:") ? where : `file:${where}`,
-    timeout: 10_000,
+    timeout: busyTimeout,
   });
   return known(new PrismaClient({ adapter, transactionOptions }), "sqlite");
 }
@@ -72,22 +73,54 @@ export function readDatabase(): Database {
 }
 
 /**
- * Runs `work` in one transaction: all of it happens, or none. One writes at a time, in whichever process: SQLite knows no
- * other way, and on PostgreSQL each transaction first takes a lock of the registry's own. So a workflow may look, decide
- * and write without another coming between; readers never wait.
+ * Runs `work` in one transaction: all of it happens, or none. One writes at a time, in whichever process: each transaction
+ * first takes the registry's one lock for writing. So a workflow may look, decide and write without another coming
+ * between; readers never wait.
  */
-export const inTransaction = <T>(
+export async function inTransaction<T>(
   db: Database,
   work: (tx: Db) => Promise<T>,
   options: { timeout?: number } = {},
-): Promise<T> => {
+): Promise<T> {
   const dialect = dialectOf(db);
-  return db.$transaction(async (tx) => {
-    known(tx, dialect);
-    if (dialect === "postgres") await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtext('cupboard-assay writer'))`;
-    return work(tx as Db);
-  }, options);
-};
+  const waitUntil = performance.now() + transactionOptions.maxWait;
+  for (;;) {
+    try {
+      return await db.$transaction(async (tx) => {
+        known(tx, dialect);
+        await lockForWriting(tx as Db);
+        return work(tx as Db);
+      }, options);
+    } catch (error) {
+      if (!(error instanceof WriterBusy) || performance.now() > waitUntil) throw error;
+      await new Promise((later) => setTimeout(later, 5 + Math.random() * 20));
+    }
+  }
+}
+
+class WriterBusy extends Error {}
+
+/**
+ * PostgreSQL waits by itself. SQLite would wait too, but with the whole process standing still, and a transaction that has
+ * read before it writes is refused at once: so the lock is asked for first, without waiting, and asked for again later.
+ */
+async function lockForWriting(tx: Db): Promise<void> {
+  if (dialectOf(tx) === "postgres") {
+    await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtext('cupboard-assay writer'))`;
+    return;
+  }
+  await tx.$queryRaw`PRAGMA busy_timeout = 0`;
+  try {
+    await tx.$executeRaw`DELETE FROM "RateBucket" WHERE false`;
+  } catch (error) {
+    throw (error as { code?: string }).code === "P1008" ||
+      /SQLITE_BUSY|database is locked|timed out/i.test(String(error))
+      ? new WriterBusy("another process writes", { cause: error })
+      : error;
+  } finally {
+    await tx.$queryRawUnsafe(`PRAGMA busy_timeout = ${busyTimeout}`);
+  }
+}
 
 /** Reads as at one moment, for hours if need be, while others go on writing. */
 export const atOneMoment = <T>(db: Database, work: (tx: Db) => Promise<T>): Promise<T> => {
