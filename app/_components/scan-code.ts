@@ -14,7 +14,8 @@ const betweenLooks = 200;
 /** The browser's own detector where it knows these codes, else one of ours, fetched from this registry and from nowhere else. */
 async function detectorHere(): Promise<Detector> {
   const own = (globalThis as { BarcodeDetector?: DetectorClass }).BarcodeDetector;
-  if (own && (await own.getSupportedFormats().catch((): readonly string[] => [])).includes("ean_13")) return new own({ formats });
+  if (own && (await own.getSupportedFormats().catch((): readonly string[] => [])).includes("ean_13"))
+    return new own({ formats });
   const { BarcodeDetector, prepareZXingModule } = await import("barcode-detector/ponyfill");
   const address = new URL("../../node_modules/zxing-wasm/dist/reader/zxing_reader.wasm", import.meta.url).href;
   prepareZXingModule({ overrides: { locateFile: () => address } });
