@@ -169,10 +169,7 @@ export const densitySentence = (
 ): string => {
   const how = checked === "entered" ? "" : ` (${amountRecord(checked, language)})`;
   const [name, ...rest] = source.split(": ");
-  const said = [
-    amountRecord(name ?? "", language),
-    ...(rest.length > 0 ? [amountRecord(rest.join(": "), language)] : []),
-  ];
+  const said = [amountRecord(name!, language), ...(rest.length > 0 ? [amountRecord(rest.join(": "), language)] : [])];
   return amountsIn[language].density(withUnit(significant(value, 4), "g/cm³", language), said.join(": "), how);
 };
 

@@ -15,12 +15,11 @@ export function sharedReasons<T>(all: readonly T[], reasonOf: (one: T) => string
   const groups = new Map<string, { of: T; sentences: string[] }[]>();
   for (const of of all) {
     const sentences = sentencesOf(reasonOf(of));
-    const key = sentences[0] ?? "";
+    const key = sentences[0]!;
     groups.set(key, [...(groups.get(key) ?? []), { of, sentences }]);
   }
   return [...groups.values()].map((group) => {
-    const [first] = group;
-    const shared = (first?.sentences ?? []).filter((_, at, list) =>
+    const shared = group[0]!.sentences.filter((_, at, list) =>
       group.every(({ sentences }) => list.slice(0, at + 1).every((sentence, i) => sentences[i] === sentence)),
     );
     return {

@@ -142,7 +142,7 @@ export function recoveriesText(recoveries: readonly (number | null)[], language:
     Number.isFinite(r) ? numberText(r, 3, language) : "",
   );
   const range = low === high ? low : `${low} ${formatWordsIn[language].to} ${high}`;
-  return [read.length === 0 ? "" : say.ofCertified(range ?? ""), missed > 0 ? say.missed(missed) : ""]
+  return [read.length === 0 ? "" : say.ofCertified(range!), missed > 0 ? say.missed(missed) : ""]
     .filter(Boolean)
     .join("; ");
 }

@@ -4,22 +4,41 @@ import { listLimits } from "@/lib/limits/list-limits.ts";
 import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
 import type { SnapshotOtherTest } from "@/lib/publication/snapshot.ts";
 import { failedCheckReason } from "@/lib/reconcile/part-inputs.ts";
-import { coatConversionSentence, enteredFacts } from "@/lib/wording/amount-figures.ts";
-import { dominatesSentence, massText } from "@/lib/wording/amounts.ts";
+import {
+  amountSentence,
+  areaNote,
+  ballRow,
+  ballSource,
+  coatConversionSentence,
+  comparatorArea,
+  enlargedLabel,
+  enteredFacts,
+  halvedText,
+  ladderSentence,
+  loadingSentence,
+  neededSentence,
+  onAreaSentence,
+  referenceDays,
+  referenceYears,
+  shortName,
+} from "@/lib/wording/amount-figures.ts";
+import { dailyText, dominatesSentence, estimateText, massText, referenceText } from "@/lib/wording/amounts.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
+import { contributionSource } from "@/lib/wording/budget.ts";
 import { howGotText, madeText, otherLimits, reviewText, searchPage, whatToDo, yesNo } from "@/lib/wording/catalogue.ts";
-import { elementName } from "@/lib/wording/elements.ts";
-import { alsoAs, dateInZone } from "@/lib/wording/formats.ts";
+import { elementName, elementTitle } from "@/lib/wording/elements.ts";
+import { alsoAs, dateInZone, revisionText, significant } from "@/lib/wording/formats.ts";
 import { screeningSentence } from "@/lib/wording/guard-bands.ts";
 import { labelOf } from "@/lib/wording/labels.ts";
-import { changeSentence } from "@/lib/wording/limit-changes.ts";
+import { changeSentence, changesLead } from "@/lib/wording/limit-changes.ts";
 import { timelineTitle } from "@/lib/wording/limit-timeline.ts";
+import { pathIn } from "@/lib/wording/localized-paths.ts";
 import { methodSteps } from "@/lib/wording/models.ts";
-import { otherTestText } from "@/lib/wording/other-tests.ts";
+import { otherTestText, otherTestTitle } from "@/lib/wording/other-tests.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { reportLines } from "@/lib/wording/recompute.ts";
 import { changeCells } from "@/lib/wording/revisions.ts";
-import { checkRows } from "@/lib/wording/sessions.ts";
+import { checkRows, withoutUncertainty } from "@/lib/wording/sessions.ts";
 import { reportRows, shareWords } from "@/lib/wording/share.ts";
 import { samplePart, sampleSnapshot, sampleWithdrawal } from "../support/sample-snapshot.ts";
 
@@ -31,6 +50,49 @@ describe("amounts", () => {
     const mass = (share: number) => ({ dominates: "content", shares: [{ name: "content", share }] }) as never;
     expect(dominatesSentence(mass(0.93))).toMatch(/^Most of the doubt comes from the content/);
     expect(dominatesSentence(mass(0.4))).toMatch(/^The largest part of the doubt comes from the content/);
+  });
+  it("an amount in grams is told in the unit a person would choose", () => {
+    const exact = (value: number) => ({
+      value,
+      unit: "g" as const,
+      u: 0,
+      interval: [value, value],
+      shortest: [value, value],
+      atMost: false,
+    });
+    expect([0.5, 12, 2_000].map((g) => estimateText(exact(g) as never))).toEqual(["500 mg", "12 g", "2 kg"]);
+  });
+  it("the calculator's own words in English", () => {
+    const exact = (value: number, unit: string) =>
+      ({ value, unit, u: 0, interval: [value, value], atMost: false }) as never;
+    const [area, loading, mass] = [exact(12, "ft²"), exact(40, "µg/ft²"), exact(0.48, "mg")];
+    expect(ladderSentence(area)).toMatch(/^Spread evenly over 12 ft²\. Half the amount/);
+    expect(neededSentence({ area, loading, mass })).toBe("To bring 12 ft² to 40 µg/ft² it takes 0.48 mg.");
+    expect(onAreaSentence({ area, loading } as never)).toBe("Spread evenly over 12 ft², it would come to 40 µg/ft².");
+    expect(amountSentence(mass, "Pb")).toBe("The amount entered: 0.48 mg of lead.");
+    expect([0, 1, 2, 5].map((n) => halvedText(n))).toEqual(["all of it", "once", "twice", "5 times"]);
+    expect([areaNote(false), areaNote(true)]).toEqual([
+      "All to one scale.",
+      expect.stringMatching(/^All to one scale\. The dashed/),
+    ]);
+    expect([enlargedLabel(40), ballRow("Pb"), ballSource(11.34)]).toEqual([
+      "the same ball, 40 times as large",
+      "a ball of lead",
+      "worked out from its weight and the density of the metal, 11.34 g/cm³",
+    ]);
+    const room = { name: "a room (small)", area: 100 } as never;
+    expect([shortName(room), comparatorArea(room)]).toEqual(["room", "100 ft² (9.29 m²)"]);
+    expect(loadingSentence("40 µg/ft²")).toMatch(/^Drawn at one published loading of dust: 40 µg\/ft²/);
+    const daily = { benchmark: { value: 2.2 }, days: { value: 79.54, unit: "days" } } as never;
+    expect(dailyText(daily)).toBe("79.5 days 2.2 µg/day");
+  });
+  it("a published loading with its days", () => {
+    const held = { value: 40, surface: "floor", from: "2001-03-06", until: "2020-01-05", complianceFrom: null };
+    const now = { ...held, from: "2025-01-13", until: null, complianceFrom: "2026-01-12" };
+    expect([held, now].map((one) => referenceYears(one as never))).toEqual(["2001 to 2020", "since 2025, due 2026"]);
+    expect(referenceDays(held as never)).toBe("from 6 March 2001 to 5 January 2020");
+    expect(referenceDays(now as never)).toBe("since 13 January 2025; asked for from 12 January 2026");
+    expect(referenceText(held as never)).toMatch(/^40 µg\/ft², .*, from 6 March 2001 to 5 January 2020$/);
   });
   it("facts entered stand with their unit, or without where they have none", () => {
     const empty = parseAmounts({});
@@ -61,6 +123,16 @@ describe("an item that was taken back", () => {
     expect(told("The wrong mug")).toContain("Here is why: The wrong mug.");
     expect(told("The wrong mug!")).toContain("Here is why: The wrong mug!");
     expect(told(null)).toHaveLength(2);
+  });
+});
+
+describe("an item of several results", () => {
+  it("counts those that no limit can be held beside by their own words", () => {
+    const snapshot = structuredClone(sampleSnapshot());
+    const parts = snapshot.specimens[0]!.parts;
+    for (const part of parts.slice(1))
+      for (const result of part.results) Object.assign(result, { decisions: [], state: "quantified" });
+    expect(itemAnswer(snapshot).sentences.join(" ")).toContain(`${parts.length - 1} with no limit to compare`);
   });
 });
 
@@ -105,6 +177,12 @@ describe("words of readers' pages", () => {
     expect(alsoAs("412", 412, "mg/kg")).toBe("412 ppm");
     expect(alsoAs("12400", 12_400, "mg/kg")).toMatch(/ppm, or 1\.24 %$/);
     expect(dateInZone("2026-11-24T23:30:00Z", "Asia/Tokyo")).toBe("25 November 2026");
+    expect([elementTitle("Pb"), elementTitle("Xx")]).toEqual(["Lead (Pb)", "Xx"]);
+    expect(() => significant(Number.NaN)).toThrow(/must be finite/);
+    expect(revisionText({ revision: 2, publishedAt: "2026-11-26T10:00:00+01:00" })).toBe(
+      "revision 2, 26 November 2026",
+    );
+    expect(pathIn("/items?q=x", "en")).toBe("/items?q=x");
     expect([labelOf({ a: "A" }, "a"), labelOf({ a: "A" }, "new-code")]).toEqual(["A", "New code"]);
   });
 });
@@ -137,6 +215,16 @@ describe("other tests", () => {
     expect(text({ value: 41, u: 3 })).toBe("41 µg/ft² (standard uncertainty 3 µg/ft²)");
     expect(text({ below: 25 })).toBe("below 25 µg/ft²");
     expect(text({})).toBe("no figure");
+  });
+});
+
+describe("where a figure comes from", () => {
+  it("its source, and the session that it shares with others", () => {
+    expect(contributionSource("a-new-source")).toBe("a-new-source");
+    expect(contributionSource("a-new-source", "Monday")).toMatch(/^a-new-source.+Monday/);
+    expect(withoutUncertainty(["Pb", "Cd"])).toMatch(/lead and cadmium/);
+    expect(otherTestTitle({ kind: "wipe", element: "Pb" })).toBe("Wipe of a surface: lead");
+    expect(changesLead("2026-11-14")).toBe("These limits changed after the day of the test, 14 November 2026:");
   });
 });
 
