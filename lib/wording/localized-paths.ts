@@ -13,11 +13,9 @@ const translated = [
   "corrections",
 ] as const satisfies readonly (keyof typeof paths)[];
 
-const prefix = (language: Language): string => (language === "en" ? "" : `/${language}`);
-
 /** The address of an English page in another language: "/es" for "/", "/es/items?q=x" for "/items?q=x". */
 export const pathIn = (path: string, language: Language): string =>
-  language === "en" ? path : `${prefix(language)}${path.replace(/^\/(?=$|[?#])/, "")}`;
+  language === "en" ? path : `/${language}${path.replace(/^\/(?=$|[?#])/, "")}`;
 
 const inLanguage = (language: Language): typeof paths => ({
   ...paths,
