@@ -9,7 +9,7 @@ export type FieldProps = {
   hint?: ReactNode | undefined;
   error?: ReactNode | undefined;
   /** Said after the label. Leave out where most fields of the form are required. */
-  optional?: boolean | undefined;
+  optional?: boolean | string | undefined;
   hideLabel?: boolean | undefined;
   /** Characters the answer is likely to have; the box is made about that wide. */
   width?: number | undefined;
@@ -42,7 +42,7 @@ export function Field({
     <div className={`${styles.field} ${error ? styles.wrong : ""}`}>
       <label className={hideLabel ? "visually-hidden" : styles.label} htmlFor={id}>
         {label}
-        {optional ? <span className={styles.optional}> (optional)</span> : null}
+        {optional ? <span className={styles.optional}> ({optional === true ? "optional" : optional})</span> : null}
       </label>
       <HintAndError id={id} hint={hint} error={error} />
       {children}

@@ -103,6 +103,7 @@ export type AmountLabels = {
   shapes: Record<GeometryShape, string>;
   densitySources: Record<AmountsState["densityFrom"], string>;
   hint: string;
+  dayHint: string;
   shares: Readonly<Record<string, string>>;
 };
 export const amountLabelsIn: ByLanguage<AmountLabels> = {
@@ -113,6 +114,7 @@ export const amountLabelsIn: ByLanguage<AmountLabels> = {
     shapes: shapeLabels,
     densitySources: densitySourceLabels,
     hint: quantityHint,
+    dayHint: "Such as 2026-11-24. Empty: the limits of all days.",
     shares: shareNames,
   },
   es: spanish,

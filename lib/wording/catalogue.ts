@@ -299,6 +299,9 @@ const site = {
   next: "Next page",
   first: "Back to the first page",
   optional: "optional",
+  choose: "Choose",
+  moreFields: "More",
+  mend: (n: number): string => (n === 1 ? "One thing needs mending" : `${n} things need mending`),
 };
 
 const english = {

@@ -10,6 +10,11 @@ const translated = [
   "revision",
   "difference",
   "recompute",
+  "amounts",
+  "methods",
+  "log",
+  "requestTest",
+  "request",
   "corrections",
 ] as const satisfies readonly (keyof typeof paths)[];
 

@@ -1,4 +1,6 @@
 import { type LogHead, signedText } from "../publication/log-head.ts";
+import { headWords as spanish } from "./es/log-page.ts";
+import type { ByLanguage, Sentences } from "./language.ts";
 
 /** The signed head on /log. */
 export const headWords = {
@@ -21,6 +23,8 @@ export const headWords = {
     "Then the chain: an entry’s hash is the SHA-256 of the canonical JSON (RFC 8785) of its members seq, slug, revision, kind, publishedAt, snapshotSha256 and previousHash; previousHash is the hash of the entry before, 64 zeros for the first; snapshotSha256 is that of the revision’s own JSON, byte for byte.",
   command: "Or let the program do all of it:",
 } as const;
+export type HeadWords = Sentences<typeof headWords>;
+export const headWordsIn: ByLanguage<HeadWords> = { en: headWords, es: spanish };
 
 /** The lines that check a head's signature without any program of ours (OpenSSL 3: `pkeyutl -rawin` takes Ed25519). */
 export const checkByHand = (head: LogHead): string =>

@@ -1,4 +1,6 @@
 import { defaultPolicy } from "../reconcile/types.ts";
+import { methodPage as spanish } from "./es/method-page.ts";
+import type { ByLanguage, Sentences } from "./language.ts";
 
 const per100 = (share: number): string => String(Math.round(share * 100));
 
@@ -7,6 +9,13 @@ export const methodPage = {
   title: "How results are made",
   lead: "From single shots to one published number, in steps anyone can follow. The same readings always give the same result.",
   version: "cupboard-assay-reconcile",
+  step: (n: number): string => `Step ${n}`,
+  notTold: "What no reading tells",
+  sourcesTitle: "Sources",
+  simulated: "How often the range is right",
+  simulatedText:
+    "How often the stated ranges held the truth in simulated parts is told, with its tables, on the English page.",
+  simulatedLink: "The simulated parts and their tables",
   policy: `Numbers marked “policy” are our choice and can change with a reason; this page tells policy ${defaultPolicy.version}. Each published page names the method and the policy it was made by.`,
   steps: [
     {
@@ -65,3 +74,5 @@ export const methodPage = {
   sources:
     "Sources: JCGM 100, 101 and 106; ISO 13528; ISO 5725-2; Paule and Mandel (1982); Hartung and Knapp (2001); Currie (1968) and ISO 11843 for detection; Helsel on non-detects; Hubbell and Seltzer (NISTIR 5632) for how X-rays fade, with coefficients from the open library xraylib.",
 } as const;
+export type MethodPage = Sentences<typeof methodPage>;
+export const methodPageIn: ByLanguage<MethodPage> = { en: methodPage, es: spanish };

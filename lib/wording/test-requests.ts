@@ -1,4 +1,6 @@
+import { requestPage as spanish } from "./es/test-requests.ts";
 import { counted } from "./formats.ts";
+import type { ByLanguage, Sentences } from "./language.ts";
 import { type ProblemWords, quoted } from "./problem-sentence.ts";
 
 /** What a reader's request could not be. */
@@ -30,6 +32,9 @@ export const requestPage = {
   follow: "To hear when something happens, keep this page’s address, or follow its feed. We do not need your e-mail.",
   feed: "Feed of this request",
 } as const;
+
+export type RequestPage = Sentences<typeof requestPage>;
+export const requestPageIn: ByLanguage<RequestPage> = { en: requestPage, es: spanish };
 
 export const requestQueue = {
   title: "Asked for by readers",

@@ -35,8 +35,10 @@ const text = (markup: string): string =>
     .replaceAll("&quot;", '"')
     .replace(/\s+/g, " ");
 const solder = parseAmounts(amountExamples[0]?.state ?? {});
-const form = (state = parseAmounts({})) => renderToStaticMarkup(<AmountsForm state={state} errors={new Map()} />);
-const sheet = (state = solder) => renderToStaticMarkup(<AmountSheet state={state} result={loadAmounts(state)} />);
+const form = (state = parseAmounts({})) =>
+  renderToStaticMarkup(<AmountsForm language="en" state={state} errors={new Map()} />);
+const sheet = (state = solder) =>
+  renderToStaticMarkup(<AmountSheet language="en" state={state} result={loadAmounts(state)} />);
 
 describe("the form", () => {
   test("has every key of the state once, each with its label", () => {

@@ -2,12 +2,20 @@ import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { ChangesTable } from "@/app/_draft/changes-table.tsx";
 import { NotFoundPage } from "@/app/_site/not-found-page.tsx";
+import { drawingFile } from "@/app/(catalogue)/_amount/drawing-file.ts";
+import { loadAmounts } from "@/app/(catalogue)/_amount/load-amounts.ts";
 import { HitList } from "@/app/(catalogue)/_item/hit-list.tsx";
 import { ItemView } from "@/app/(catalogue)/_item/item-view.tsx";
+import { AmountSheet, Entered } from "@/app/(catalogue)/amounts/amount-sheet.tsx";
+import { AmountsForm } from "@/app/(catalogue)/amounts/amounts-form.tsx";
 import { CompareTable } from "@/app/(catalogue)/items/compare/compare-table.tsx";
+import MethodsPage from "@/app/(catalogue)/methods/page.tsx";
+import { parseAmounts } from "@/lib/amounts/amounts-form.ts";
 import { revisionDifference } from "@/lib/publication/revision-difference.ts";
 import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
+import { amountExamples } from "@/lib/wording/amount-figures.ts";
 import { catalogueIn } from "@/lib/wording/catalogue.ts";
+import { problemSentenceIn } from "@/lib/wording/problems.ts";
 import { englishLeft, textsIn } from "@/tests/support/english-left.ts";
 import {
   sampleCorrection,
@@ -105,4 +113,46 @@ test("lists, comparisons and differences in Spanish", () => {
     englishLeft(renderToStaticMarkup(<ChangesTable changes={changes} caption="campos" language="es" />), names),
   ).toEqual([]);
   expect(englishLeft(renderToStaticMarkup(<NotFoundPage language="es" />))).toEqual([]);
+});
+
+test("the method in Spanish", () => {
+  expect(englishLeft(renderToStaticMarkup(<MethodsPage language="es" />))).toEqual([]);
+});
+
+describe("the calculator in Spanish", () => {
+  const states = [
+    ...amountExamples.map(({ state }) => state),
+    {
+      from: "shape",
+      shape: "disc",
+      diameter: "20",
+      thickness: "2",
+      densityFrom: "material",
+      material: "lead-glass",
+      content: "5",
+      contentUnit: "%",
+      loading: "40",
+      over: "120",
+    },
+    { from: "weight", weight: "< 5", content: "140", leached: "2", volume: "250", itemWeight: "3", sealed: "yes" },
+    { from: "amount", amount: "2 ± 0.1", loading: "10", over: "9.7" },
+  ];
+  test.each(states)("has no English sentence for %o", (given) => {
+    const state = parseAmounts(given);
+    const result = loadAmounts(state);
+    const problems = result.problems.map((problem) => problemSentenceIn(problem, "es"));
+    const errors = new Map(problems.map((text, at) => [result.problems[at]?.where?.field ?? "", text]));
+    const markup = renderToStaticMarkup(
+      <div>
+        <AmountsForm state={state} errors={errors} language="es" />
+        <Entered state={state} language="es" />
+        <AmountSheet state={state} result={result} language="es" />
+        <p>{problems.join(" ")}</p>
+      </div>,
+    );
+    // What is typed is typed as in English: "10 to 14".
+    expect(englishLeft(markup, ["10 to 14", "2 to 3", "40 to 60", "2.5 to 3.7"])).toEqual([]);
+    const file = drawingFile(result, "https://shelf.example/es/amounts", "es");
+    if (file !== null) expect(englishLeft(file.replace(/<title.*?<\/title>/, ""))).toEqual([]);
+  });
 });

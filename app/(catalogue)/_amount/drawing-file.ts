@@ -3,7 +3,8 @@ import { textWidth } from "@/app/_components/text-width.ts";
 import type { AmountsResult } from "@/lib/amounts/types.ts";
 import { xmlText } from "@/lib/exports/xml-text.ts";
 import { amountSentence, areaTitle, grainScaleNote, grainTitle } from "@/lib/wording/amount-figures.ts";
-import { amountCautions, coinSentence, massSentence } from "@/lib/wording/amounts.ts";
+import { amountCautions, amountsIn, massSentence } from "@/lib/wording/amounts.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import { areaOf, grainOf } from "./amount-drawings.ts";
 
 /** Ink on paper, since a file has no page to take its colours from. */
@@ -71,9 +72,9 @@ export function wrapped(text: string, size: number, room: number): string[] {
  * The drawings of an amount as one SVG file with its words: the amount, the ball beside coins, the area, the cautions and the
  * address it came from. Null where there is nothing to draw.
  */
-export function drawingFile(result: AmountsResult, address: string): string | null {
+export function drawingFile(result: AmountsResult, address: string, language: Language = "en"): string | null {
   const { amount, mass, grain, spread, element } = result;
-  const [ball, area] = [grainOf(result, "wide"), areaOf(result, "wide")];
+  const [ball, area] = [grainOf(result, "wide", language), areaOf(result, "wide", language)];
   if (amount === null || (ball === null && area === null)) return null;
   const parts: string[] = [];
   let y = margin;
@@ -89,18 +90,18 @@ export function drawingFile(result: AmountsResult, address: string): string | nu
     parts.push(`<g transform="translate(${margin} ${n(y)})">${drawing.marks.map(shape).join("")}</g>`);
     y += drawing.height + 16;
   };
-  const headline = mass ? massSentence(mass, element) : amountSentence(amount, element);
+  const headline = mass ? massSentence(mass, element, language) : amountSentence(amount, element, language);
   words(headline, 19, true);
   if (ball && grain) {
-    words(grainTitle(amount, grain, element), 14, true);
+    words(grainTitle(amount, grain, element, language), 14, true);
     draw(ball);
-    words(`${grainScaleNote([ball.scale])} ${coinSentence}`, 12);
+    words(`${grainScaleNote([ball.scale], language)} ${amountsIn[language].coin}`, 12);
   }
   if (area && spread) {
-    words(areaTitle(spread, result.nearestArea), 14, true);
+    words(areaTitle(spread, result.nearestArea, language), 14, true);
     draw(area);
   }
-  for (const caution of amountCautions(element)) words(`${caution.title}. ${caution.text}`, 12);
+  for (const caution of amountCautions(element, language)) words(`${caution.title}. ${caution.text}`, 12);
   words(address, 11);
   const [w, h] = [width + 2 * margin, Math.ceil(y + margin)];
   return [

@@ -1,6 +1,8 @@
+import { z } from "zod";
 import { parseAmounts, serialiseAmounts } from "@/lib/amounts/amounts-form.ts";
 import { environment } from "@/lib/platform/environment.ts";
-import { paths } from "@/lib/platform/paths.ts";
+import { languages } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import { drawingFile } from "./drawing-file.ts";
 import { loadAmounts } from "./load-amounts.ts";
 
@@ -9,9 +11,11 @@ export async function sendDrawing(
   request: Request,
   { type, name, make }: { type: string; name: string; make: (svg: string) => BodyInit | Promise<BodyInit> },
 ): Promise<Response> {
-  const state = parseAmounts(new URL(request.url).searchParams);
-  const address = `${environment().baseUrl}${paths.amounts(serialiseAmounts(state))}`;
-  const svg = drawingFile(loadAmounts(state), address);
+  const asked = new URL(request.url).searchParams;
+  const state = parseAmounts(asked);
+  const language = z.enum(languages).catch("en").parse(asked.get("language"));
+  const address = `${environment().baseUrl}${pathsIn[language].amounts(serialiseAmounts(state))}`;
+  const svg = drawingFile(loadAmounts(state), address, language);
   if (svg === null)
     return new Response("There is no amount to draw in this address.\n", {
       status: 404,

@@ -21,18 +21,14 @@ import {
 import { geometries, geometryShapes } from "@/lib/amounts/geometry.ts";
 import { metals } from "@/lib/amounts/materials-table.ts";
 import { referenceLoadings } from "@/lib/limits/reference-loadings.ts";
-import { paths } from "@/lib/platform/paths.ts";
 import { materialDensities } from "@/lib/quantity/material-densities.ts";
-import { amountsPage } from "@/lib/wording/amount-figures.ts";
-import {
-  amountFieldLabels,
-  amountSourceLabels,
-  densitySourceLabels,
-  quantityHint,
-  shapeLabels,
-} from "@/lib/wording/amount-labels.ts";
-import { referenceText } from "@/lib/wording/amounts.ts";
+import { amountFiguresIn } from "@/lib/wording/amount-figures.ts";
+import { amountLabelsIn } from "@/lib/wording/amount-labels.ts";
+import { amountRecord, referenceText } from "@/lib/wording/amounts.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import styles from "./amounts.module.css";
 
 /** Elements offered; any symbol can be in the address. */
@@ -45,33 +41,36 @@ export const answerId = "worked";
 export const amountFieldId = (field: string): string => `amounts-${field}`;
 
 type Errors = ReadonlyMap<string, string>;
-type Given = { state: AmountsState; errors: Errors };
+type Given = { state: AmountsState; errors: Errors; language: Language };
 
 /**
  * The calculator's form. It sends its fields by GET, so that the answer has an address. Which fields show goes by the
  * choices made, in the style sheet alone: without scripts, and all of them where the browser cannot.
  */
-export function AmountsForm({ state, errors }: Given) {
-  const given = { state, errors };
+export function AmountsForm({ state, errors, language }: Given) {
+  const given = { state, errors, language };
+  const { fields, sources, hint } = amountLabelsIn[language];
+  const amountsPage = amountFiguresIn[language].page;
+  const paths = pathsIn[language];
   return (
     <form action={`${paths.amounts()}#${answerId}`} method="get" className={styles.form}>
-      <p className={styles.hint}>{quantityHint}</p>
+      <p className={styles.hint}>{hint}</p>
       <div className={styles.group}>
         <SelectField
           name="element"
-          label={amountFieldLabels.element}
+          label={fields.element}
           defaultValue={state.element}
           width={16}
           choices={[...new Set([...elements, state.element])].map((symbol) => ({
             value: symbol,
-            label: elementTitle(symbol),
+            label: elementTitle(symbol, language),
           }))}
         />
         <RadioGroup
           name="from"
-          legend={amountFieldLabels.from}
+          legend={fields.from}
           defaultValue={state.from}
-          choices={amountSources.map((value) => ({ value, label: amountSourceLabels[value] }))}
+          choices={amountSources.map((value) => ({ value, label: sources[value] }))}
           inline
         />
       </div>
@@ -90,7 +89,7 @@ export function AmountsForm({ state, errors }: Given) {
             .filter((one, at, all) => all.findIndex((other) => other.value === one.value) === at)
             .map((one) => (
               <option key={one.value} value={one.value}>
-                {referenceText(one)}
+                {referenceText(one, language)}
               </option>
             ))}
         </datalist>
@@ -106,23 +105,24 @@ export function AmountsForm({ state, errors }: Given) {
 }
 
 /** Shape and sizes, weight, or the coat: whichever the amount is worked out from. */
-function Sizes({ state, errors }: Given) {
-  const given = { state, errors };
+function Sizes({ state, errors, language }: Given) {
+  const given = { state, errors, language };
+  const { fields, shapes } = amountLabelsIn[language];
   return (
     <div className={styles.group} data-for="shape weight coat">
       <div data-for="shape">
         <SelectField
           name="shape"
-          label={amountFieldLabels.shape}
+          label={fields.shape}
           defaultValue={state.shape}
           width={22}
-          choices={geometryShapes.map((value) => ({ value, label: shapeLabels[value] }))}
+          choices={geometryShapes.map((value) => ({ value, label: shapes[value] }))}
         />
       </div>
       <div data-for="shape">
         <SelectField
           name="lengthUnit"
-          label={amountFieldLabels.lengthUnit}
+          label={fields.lengthUnit}
           defaultValue={state.lengthUnit}
           width={8}
           choices={lengthUnits.map((value) => ({ value, label: value }))}
@@ -141,7 +141,7 @@ function Sizes({ state, errors }: Given) {
         <Measure {...given} name="weight" unit="weightUnit" units={weightUnits} />
       </div>
       <p className={styles.hint} data-for="coat">
-        {amountsPage.coatHint}
+        {amountFiguresIn[language].page.coatHint}
       </p>
       <div data-for="coat">
         <Measure {...given} name="coatLoading" unit="coatLoadingUnit" units={arealUnits} />
@@ -160,73 +160,71 @@ export const usedBy = (name: DimensionName): string =>
     ...(name === "area" ? ["coat"] : []),
   ].join(" ");
 
-function Density({ state, errors }: Given) {
+function Density({ state, errors, language }: Given) {
+  const { fields, densitySources: sources } = amountLabelsIn[language];
+  const { choose } = catalogueIn[language].site;
   return (
     <div className={styles.group} data-for="shape coat">
       <RadioGroup
         name="densityFrom"
-        legend={amountFieldLabels.densityFrom}
+        legend={fields.densityFrom}
         defaultValue={state.densityFrom}
-        choices={densitySources.map((value) => ({ value, label: densitySourceLabels[value] }))}
+        choices={densitySources.map((value) => ({ value, label: sources[value] }))}
         inline
       />
       <div data-for="material">
         <SelectField
           name="material"
           id={amountFieldId("material")}
-          label={amountFieldLabels.material}
+          label={fields.material}
           defaultValue={state.material}
-          empty="Choose"
+          empty={choose}
           error={errors.get("material")}
-          choices={materialDensities.map(({ id, name }) => ({ value: id, label: name }))}
+          choices={materialDensities.map(({ id, name }) => ({ value: id, label: amountRecord(name, language) }))}
         />
       </div>
       <div data-for="alloy">
         <SelectField
           name="rest"
           id={amountFieldId("rest")}
-          label={amountFieldLabels.rest}
+          label={fields.rest}
           defaultValue={state.rest}
-          empty="Choose"
+          empty={choose}
           width={16}
           error={errors.get("rest")}
-          choices={metals.map((symbol) => ({ value: symbol, label: elementTitle(symbol) }))}
+          choices={metals.map((symbol) => ({ value: symbol, label: elementTitle(symbol, language) }))}
         />
       </div>
       <div data-for="entered">
-        <Measure state={state} errors={errors} name="density" />
+        <Measure state={state} errors={errors} language={language} name="density" />
       </div>
     </div>
   );
 }
 
-function More({ state, errors }: Given) {
+function More({ state, errors, language }: Given) {
+  const { fields, dayHint } = amountLabelsIn[language];
+  const { optional, moreFields } = catalogueIn[language].site;
   const open = ["itemWeight", "sealed", "day", "leached", "volume"].some(
     (name) => state[name as keyof AmountsState] !== "" || errors.has(name),
   );
   return (
-    <Disclosure summary="More" open={open}>
+    <Disclosure summary={moreFields} open={open}>
       <div className={styles.group}>
-        <Measure state={state} errors={errors} name="itemWeight" optional />
-        <Measure state={state} errors={errors} name="leached" optional />
-        <Measure state={state} errors={errors} name="volume" optional />
+        <Measure state={state} errors={errors} language={language} name="itemWeight" optional />
+        <Measure state={state} errors={errors} language={language} name="leached" optional />
+        <Measure state={state} errors={errors} language={language} name="volume" optional />
         <TextField
           name="day"
           id={amountFieldId("day")}
-          label={amountFieldLabels.day}
-          hint="Such as 2026-11-24. Empty: the limits of all days."
+          label={fields.day}
+          hint={dayHint}
           defaultValue={state.day}
           width={12}
           error={errors.get("day")}
-          optional
+          optional={optional}
         />
-        <Checkbox
-          name="sealed"
-          id="sealed"
-          value="yes"
-          label={amountFieldLabels.sealed}
-          defaultChecked={state.sealed === "yes"}
-        />
+        <Checkbox name="sealed" id="sealed" value="yes" label={fields.sealed} defaultChecked={state.sealed === "yes"} />
       </div>
     </Disclosure>
   );
@@ -236,6 +234,7 @@ function More({ state, errors }: Given) {
 function Measure({
   state,
   errors,
+  language,
   name,
   unit,
   units,
@@ -248,23 +247,19 @@ function Measure({
   optional?: boolean;
   list?: string;
 }): ReactNode {
+  const { fields } = amountLabelsIn[language];
   const common = {
     name,
     id: amountFieldId(name),
-    label: amountFieldLabels[name],
+    label: fields[name],
     defaultValue: state[name],
     width: 16,
     autoComplete: "off",
     maxLength: 60,
     error: errors.get(name),
-    optional,
+    optional: optional && catalogueIn[language].site.optional,
     ...(list === undefined ? {} : { list }),
   };
   if (unit === undefined || units === undefined) return <TextField {...common} />;
-  return (
-    <MeasureField
-      {...common}
-      unit={{ name: unit, label: amountFieldLabels[unit], value: state[unit], choices: units }}
-    />
-  );
+  return <MeasureField {...common} unit={{ name: unit, label: fields[unit], value: state[unit], choices: units }} />;
 }

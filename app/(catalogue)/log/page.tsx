@@ -1,24 +1,36 @@
 import type { Metadata } from "next";
 import { connection } from "next/server";
+import { asWritten } from "@/app/_components/as-written.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { signedHead } from "@/app/_log/signed-head.ts";
+import { alternates } from "@/app/_site/alternates.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { firstHeadOfEachKey } from "@/lib/store/log-heads.ts";
 import { publicationLog } from "@/lib/store/published.ts";
-import { logPage } from "@/lib/wording/catalogue.ts";
+import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
-import { revisionLabels } from "@/lib/wording/labels.ts";
+import { labelsIn } from "@/lib/wording/labels.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import styles from "./log.module.css";
 import { SignedHeadEntry } from "./signed-head-entry.tsx";
 
-export const metadata: Metadata = { title: logPage.title, description: logPage.lead };
+type Props = { language?: Language };
+
+export async function generateMetadata({ language = "en" }: Props): Promise<Metadata> {
+  await connection();
+  const { title, lead } = catalogueIn[language].log;
+  return { title, description: lead, alternates: alternates(paths.log(), language) };
+}
 
 /** The whole publication log, newest first, and its head as signed. */
-export default async function LogPage() {
+export default async function LogPage({ language = "en" }: Props) {
+  const logPage = catalogueIn[language].log;
+  const { columns } = logPage;
   await connection();
   const head = await signedHead();
   const entries = (await publicationLog()).toReversed();
@@ -28,8 +40,7 @@ export default async function LogPage() {
       <PageHead title={logPage.title}>
         <p>{logPage.lead}</p>
         <p>
-          <a href={paths.api.log()}>The log as JSON</a> ·{" "}
-          <a href={paths.data.dataPackage()}>Everything published, as a data package</a>
+          <a href={paths.api.log()}>{logPage.asJson}</a> · <a href={paths.data.dataPackage()}>{logPage.dataPackage}</a>
         </p>
       </PageHead>
       {entries.length === 0 ? (
@@ -43,31 +54,37 @@ export default async function LogPage() {
             newest={entries[0]?.seq ?? 0}
             keyChanges={otherKeys.map((first) => first.seq)}
             baseUrl={environment().baseUrl}
+            language={language}
           />
           <DataTable
-            caption="Entries, newest first"
+            caption={logPage.caption}
             rows={entries}
             rowKey={(entry) => String(entry.seq)}
             columns={[
-              { key: "seq", head: "Entry", numeric: true, cell: (entry) => entry.seq },
+              { key: "seq", head: columns.entry, numeric: true, cell: (entry) => entry.seq },
               {
                 key: "item",
-                head: "Item and revision",
+                head: columns.item,
                 roomy: true,
                 cell: (entry) => (
-                  <a href={paths.revision(entry.slug, entry.revision)}>
-                    {entry.slug}, {entry.revision}
+                  <a href={pathsIn[language].revision(entry.slug, entry.revision)}>
+                    {asWritten(entry.slug, language)}, {entry.revision}
                   </a>
                 ),
               },
-              { key: "kind", head: "What", cell: (entry) => revisionLabels[entry.kind] },
-              { key: "at", head: "Published", nowrap: true, cell: (entry) => plainDate(entry.publishedAt) },
+              { key: "kind", head: columns.what, cell: (entry) => labelsIn[language].revision[entry.kind] },
+              {
+                key: "at",
+                head: columns.published,
+                nowrap: true,
+                cell: (entry) => plainDate(entry.publishedAt, language),
+              },
               {
                 key: "snapshot",
-                head: "SHA-256 of the page's data",
+                head: columns.snapshot,
                 cell: (entry) => <Hash text={entry.snapshotSha256} />,
               },
-              { key: "hash", head: "Hash of the entry", cell: (entry) => <Hash text={entry.hash} /> },
+              { key: "hash", head: columns.hash, cell: (entry) => <Hash text={entry.hash} /> },
             ]}
           />
         </>

@@ -1,7 +1,8 @@
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import type { LogHead } from "@/lib/publication/log-head.ts";
-import { checkByHand, checkByProgram, headWords } from "@/lib/wording/log-page.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { checkByHand, checkByProgram, headWordsIn } from "@/lib/wording/log-page.ts";
 import styles from "./log.module.css";
 
 /** The log's newest entry as signed, and how anyone checks it without us. */
@@ -10,6 +11,7 @@ export function SignedHeadEntry({
   newest,
   keyChanges,
   baseUrl,
+  language,
 }: {
   head: LogHead | null;
   /** Number of the log's newest entry. */
@@ -17,7 +19,9 @@ export function SignedHeadEntry({
   /** Entries that a new key signed first. */
   keyChanges: readonly number[];
   baseUrl: string;
+  language: Language;
 }) {
+  const headWords = headWordsIn[language];
   return (
     <section aria-labelledby="head-title" className="flow" id="head">
       <h2 id="head-title">{headWords.title}</h2>

@@ -35,6 +35,9 @@ export const catalogue: Catalogue = {
     next: "Página siguiente",
     first: "Volver a la primera página",
     optional: "opcional",
+    choose: "Elija",
+    moreFields: "Más",
+    mend: (n) => (n === 1 ? "Hay una cosa que arreglar" : `Hay ${n} cosas que arreglar`),
   },
   front: {
     title: "¿Está ensayado el mío?",

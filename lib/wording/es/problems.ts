@@ -5,7 +5,9 @@ import { type ProblemWords, quoted } from "../problem-sentence.ts";
 
 const said = (text: string | undefined): string => quoted(text, 80, "es");
 const found = ({ found: text }: Problem): string => (text ? ` Se encontró: ${said(text)}.` : "");
-const allowed = ({ allowed: text }: Problem): string => (text ? ` Se admite: ${text}.` : "");
+/** What is allowed comes as a number or two with an English word between or before. */
+const allowed = ({ allowed: text }: Problem): string =>
+  text ? ` Se admite: ${text.replace(/^at most /, "como máximo ").replace(/(?<=\d) to (?=[-\d])/, " a ")}.` : "";
 const name = ({ where }: Problem): string =>
   where?.field ? `el campo ${amountFieldName(where.field, "es")}` : "esta cifra";
 const start = (problem: Problem): string => {
