@@ -1,13 +1,19 @@
 import { paths } from "../platform/paths.ts";
+import { languages, recordLanguage } from "../wording/language.ts";
+import { leavesLanguage, pathIn, pathsIn } from "../wording/localized-paths.ts";
 import { absoluteUrl, newestRevisions, type PublishedRevision } from "./published-revision.ts";
 import { xmlText } from "./xml-text.ts";
 
 /** The most addresses one sitemap may hold (sitemaps.org protocol). */
 export const sitemapLimit = 50_000;
-const namespace = 'xmlns="http://www.sitemaps.org/schemas/sitemap/0.9"';
+const namespace = 'xmlns="http://www.sitemaps.org/schemas/sitemap/0.9" xmlns:xhtml="http://www.w3.org/1999/xhtml"';
 
 /** Pages that are always there. */
-const standing = [paths.home(), paths.limits(), paths.methods(), paths.amounts(), paths.corrections(), paths.log()];
+const standing = ["home", "limits", "methods", "amounts", "corrections", "log"] as const;
+/** Each in every language in which it is told. */
+const standingPaths = languages.flatMap((language) =>
+  standing.map((name) => pathsIn[language][name]()).filter((path) => !leavesLanguage(path, language)),
+);
 
 /**
  * The sitemap: the standing pages and every item that has not been withdrawn, with the day of its newest revision. Over
@@ -18,10 +24,18 @@ export function sitemap(
   { baseUrl, path, page }: { baseUrl: string; path: string; page?: number },
 ): string | null {
   const urls = [
-    ...standing.map((at) => urlElement(absoluteUrl(baseUrl, at), null)),
+    ...standingPaths.map((at) => urlElement(absoluteUrl(baseUrl, at), null)),
     ...newestRevisions(revisions)
       .filter(({ entry }) => entry.kind !== "withdrawal")
-      .map(({ entry }) => urlElement(absoluteUrl(baseUrl, paths.item(entry.slug)), entry.publishedAt)),
+      .flatMap(({ entry }) =>
+        languages.map((language) =>
+          urlElement(
+            absoluteUrl(baseUrl, pathsIn[language].item(entry.slug)),
+            entry.publishedAt,
+            alternatesOf(baseUrl, paths.item(entry.slug)),
+          ),
+        ),
+      ),
   ];
   const pages = Math.ceil(urls.length / sitemapLimit);
   if (page === undefined && pages > 1) {
@@ -36,8 +50,17 @@ export function sitemap(
   return part.length === 0 ? null : document("urlset", part);
 }
 
-const urlElement = (at: string, lastmod: string | null): string =>
-  `  <url><loc>${xmlText(at)}</loc>${lastmod === null ? "" : `<lastmod>${xmlText(lastmod)}</lastmod>`}</url>`;
+/** The same page in each language, and the one for whoever reads none of them. */
+const alternatesOf = (baseUrl: string, path: string): string =>
+  [...languages.map((language) => [language, language] as const), ["x-default", recordLanguage] as const]
+    .map(([name, language]) => {
+      const href = xmlText(absoluteUrl(baseUrl, pathIn(path, language)));
+      return `<xhtml:link rel="alternate" hreflang="${name}" href="${href}"/>`;
+    })
+    .join("");
+
+const urlElement = (at: string, lastmod: string | null, alternates = ""): string =>
+  `  <url><loc>${xmlText(at)}</loc>${lastmod === null ? "" : `<lastmod>${xmlText(lastmod)}</lastmod>`}${alternates}</url>`;
 
 const document = (root: string, lines: string[]): string =>
   `<?xml version="1.0" encoding="UTF-8"?>\n<${root} ${namespace}>\n${lines.join("\n")}\n</${root}>\n`;

@@ -95,9 +95,22 @@ describe("the sitemap", () => {
     const map = sitemap(sampleHistory(), options)!;
     expect(inside(map, "loc")).toEqual([
       ...["", "limits", "methods", "amounts", "corrections", "log"].map((p) => `https://shelf.example/${p}`),
+      // Each in the other language too, where it is told in it.
+      ...["es", "es/methods", "es/amounts", "es/corrections", "es/log"].map((p) => `https://shelf.example/${p}`),
       "https://shelf.example/items/rattle",
+      "https://shelf.example/es/items/rattle",
     ]);
-    expect(inside(map, "lastmod")).toEqual(["2026-11-27T10:00:00Z"]);
+    expect(inside(map, "lastmod")).toEqual(["2026-11-27T10:00:00Z", "2026-11-27T10:00:00Z"]);
+    const alternates = [...map.matchAll(/hreflang="([^"]+)" href="([^"]+)"/g)].map(
+      ([, name, href]) => `${name} ${href}`,
+    );
+    expect(new Set(alternates)).toEqual(
+      new Set([
+        "en https://shelf.example/items/rattle",
+        "es https://shelf.example/es/items/rattle",
+        "x-default https://shelf.example/items/rattle",
+      ]),
+    );
     expect(unbalanced(map.replace(/^<\?xml.*\?>\n/, ""))).toEqual([]);
   });
   it("becomes an index over 50,000 addresses, and loses none", () => {
@@ -109,10 +122,12 @@ describe("the sitemap", () => {
     expect(inside(sitemap(many, options)!, "loc")).toEqual([
       "https://shelf.example/sitemap.xml?page=1",
       "https://shelf.example/sitemap.xml?page=2",
+      "https://shelf.example/sitemap.xml?page=3",
     ]);
     expect(inside(sitemap(many, { ...options, page: 1 })!, "loc")).toHaveLength(sitemapLimit);
-    expect(inside(sitemap(many, { ...options, page: 2 })!, "loc")).toHaveLength(6);
-    expect(sitemap(many, { ...options, page: 3 })).toBeNull();
+    expect(inside(sitemap(many, { ...options, page: 2 })!, "loc")).toHaveLength(sitemapLimit);
+    expect(inside(sitemap(many, { ...options, page: 3 })!, "loc")).toHaveLength(11);
+    expect(sitemap(many, { ...options, page: 4 })).toBeNull();
     expect(sitemap(many, { ...options, page: 0 })).toBeNull();
   });
 });
