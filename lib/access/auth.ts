@@ -4,6 +4,7 @@ import { nextCookies } from "better-auth/next-js";
 import { environment } from "../platform/environment.ts";
 import { secretFile } from "../platform/secret-file.ts";
 import { type Database, database, dialectOf } from "../store/database.ts";
+import { shortestPassword } from "./password-rules.ts";
 
 /**
  * Sign-in by better-auth: password hashing, session tokens and their cookies are its work. Nobody signs up by
@@ -17,7 +18,7 @@ export function makeAuth(db: Database, options: { baseUrl: string; port: number;
     secret: options.secret,
     trustedOrigins: [...new Set(origins)],
     telemetry: { enabled: false },
-    emailAndPassword: { enabled: true, disableSignUp: true, minPasswordLength: 10 },
+    emailAndPassword: { enabled: true, disableSignUp: true, minPasswordLength: shortestPassword },
     user: { additionalFields: { role: { type: "string", required: true, defaultValue: "tester", input: false } } },
     session: { modelName: "AuthSession", expiresIn: 60 * 60 * 24 * 14 },
     account: { modelName: "AuthAccount" },

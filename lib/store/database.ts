@@ -3,6 +3,7 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import { environment } from "../platform/environment.ts";
 import { PrismaClient as PostgresClient } from "./generated/postgres/client.ts";
 import { PrismaClient } from "./generated/sqlite/client.ts";
+import { watched, watchStatements } from "./watch-statements.ts";
 
 /**
  * The door to the database. `Db` is what store functions take: the client itself or a transaction of it. Nothing
@@ -49,13 +50,15 @@ export function openDatabase(where: string): Database {
       keepAlive: true,
       allowExitOnIdle: true,
     });
-    return known(new PostgresClient({ adapter, transactionOptions }) as unknown as Database, "postgres");
+    const client = new PostgresClient({ adapter, transactionOptions, ...watched });
+    return known(watchStatements(client) as unknown as Database, "postgres");
   }
   const adapter = new PrismaBetterSqlite3({
     url: where.startsWith("file:") ? where : `file:${where}`,
     timeout: busyTimeout,
   });
-  return known(new PrismaClient({ adapter, transactionOptions }), "sqlite");
+  const client = new PrismaClient({ adapter, transactionOptions, ...watched });
+  return known(watchStatements(client) as unknown as Database, "sqlite");
 }
 
 /** The process's own connection, opened at first use (kept on globalThis so that a development reload reuses it). */
