@@ -6,8 +6,11 @@ import { itemAnswer } from "@/lib/wording/answers.ts";
 import { madeText } from "@/lib/wording/catalogue.ts";
 import { problemWords as spanishProblems } from "@/lib/wording/es/problems.ts";
 import { logFaultSentence } from "@/lib/wording/log-faults.ts";
+import { headWordsIn } from "@/lib/wording/log-page.ts";
+import { methodPageIn } from "@/lib/wording/method-page.ts";
 import { marksNote } from "@/lib/wording/photos.ts";
 import { problemSentence, problemSentenceIn } from "@/lib/wording/problems.ts";
+import { requestPageIn } from "@/lib/wording/test-requests.ts";
 import { limitTitle, placeName } from "@/lib/wording/verdicts.ts";
 import { catalogues } from "../support/english-left.ts";
 import { sampleSnapshot, sampleSnapshotOf, sampleStates, sampleWithdrawal } from "../support/sample-snapshot.ts";
@@ -23,7 +26,9 @@ function pairsOf(en: unknown, es: unknown, way: string): Pair[] {
     pairsOf(one, (es as Record<string, unknown>)[name], `${way}.${name}`),
   );
 }
-const pairs = Object.entries(catalogues).flatMap(([name, words]) => pairsOf(words.en, words.es, name));
+const pairs = Object.entries({ ...catalogues, headWordsIn, methodPageIn, requestPageIn }).flatMap(([name, words]) =>
+  pairsOf(words.en, words.es, name),
+);
 
 /** What may stand at a place: a text of its own, an empty one, one that ends, one and several, yes and no, nothing. */
 const choicesAt = (place: number): unknown[] => [`‹${place}›`, "", "A.", 1, 7, true, false, null];
@@ -115,6 +120,20 @@ describe("an item's answer", () => {
     expect(spanish.verdict).toBe(english.verdict);
     expect(spanish.sentences).toHaveLength(english.sentences.length);
     expect(digits(spanish.headline)).toEqual(digits(english.headline));
+  });
+  it("nothing seen at one spot or at several, an uneven part with its range and without", () => {
+    const told = (state: "not-detected" | "uneven", change: object) => {
+      const snapshot = structuredClone(sampleSnapshotOf(state));
+      Object.assign(snapshot.specimens[0]!.parts[0]!.results[0]!, change);
+      return itemAnswer(snapshot, "es").sentences.join(" ");
+    };
+    const { counts } = sampleSnapshotOf("not-detected").specimens[0]!.parts[0]!.results[0]!;
+    expect(told("not-detected", { counts: { ...counts, spots: 1 } })).toContain("en el único punto que ensayamos");
+    expect(told("not-detected", { counts: { ...counts, spots: 4 } })).toContain("en ninguno de los 4 puntos");
+    expect(told("uneven", { state: "range-only", range: [40, 90] })).toMatch(
+      /no es igual en toda la parte\. Hallamos .*40.*90/,
+    );
+    expect(told("uneven", { state: "range-only", range: null })).toMatch(/no es igual en toda la parte\.(?! Hallamos)/);
   });
   it("a result taken back, and the whole mug", () => {
     expect(itemAnswer(sampleWithdrawal(), "es").sentences).toHaveLength(

@@ -26,11 +26,12 @@ import { dailyText, dominatesSentence, estimateText, massText, referenceText } f
 import { itemAnswer } from "@/lib/wording/answers.ts";
 import { contributionSource } from "@/lib/wording/budget.ts";
 import { howGotText, madeText, otherLimits, reviewText, searchPage, whatToDo, yesNo } from "@/lib/wording/catalogue.ts";
+import { writtenIn } from "@/lib/wording/changes.ts";
 import { elementName, elementTitle } from "@/lib/wording/elements.ts";
 import { alsoAs, dateInZone, revisionText, significant } from "@/lib/wording/formats.ts";
 import { screeningSentence } from "@/lib/wording/guard-bands.ts";
 import { labelOf } from "@/lib/wording/labels.ts";
-import { changeSentence, changesLead } from "@/lib/wording/limit-changes.ts";
+import { changeSentence, changesLead, noChange } from "@/lib/wording/limit-changes.ts";
 import { timelineTitle } from "@/lib/wording/limit-timeline.ts";
 import { pathIn } from "@/lib/wording/localized-paths.ts";
 import { methodSteps } from "@/lib/wording/models.ts";
@@ -224,6 +225,8 @@ describe("where a figure comes from", () => {
     expect(contributionSource("a-new-source", "Monday")).toMatch(/^a-new-source.+Monday/);
     expect(withoutUncertainty(["Pb", "Cd"])).toMatch(/lead and cadmium/);
     expect(otherTestTitle({ kind: "wipe", element: "Pb" })).toBe("Wipe of a surface: lead");
+    expect(noChange("2026-11-24", "2026-11-24")).toBe("The test was on 24 November 2026. No limit has changed since.");
+    expect(noChange("2026-11-14", "2026-11-24")).toMatch(/from the day of the test, 14 November 2026, to 24 November/);
     expect(changesLead("2026-11-14")).toBe("These limits changed after the day of the test, 14 November 2026:");
   });
 });
@@ -235,6 +238,16 @@ describe("a revision's changes as cells", () => {
     expect([before, now].join()).toMatch(/Blue mug.*Bluebell mug/);
     expect(changeCells({ kind: "added", place })).toMatchObject({ before: "not there", now: "added" });
     expect(changeCells({ kind: "removed", place })).toMatchObject({ before: "was there", now: "taken away" });
+  });
+});
+
+describe("words of the record that a difference quotes", () => {
+  it("labels but for elements, and texts but for figures", () => {
+    const place = [{ field: "parts", label: "glaze, outside" }, { field: "results", label: "Pb" }, { field: "mode" }];
+    expect(writtenIn({ kind: "added", place })).toEqual(["glaze, outside"]);
+    expect(writtenIn({ kind: "changed", place, before: "Coatings", after: 7 })).toEqual(["glaze, outside", "Coatings"]);
+    const aliases = { kind: "changed" as const, place: [{ field: "item" }], before: ["Ana’s mug", 3], after: null };
+    expect(writtenIn(aliases)).toEqual(["Ana’s mug"]);
   });
 });
 
