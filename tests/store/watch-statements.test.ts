@@ -28,7 +28,7 @@ it("what is written down of an error of the database names no value", async () =
   await db.user.create({ data: row });
   for (const data of [row, { ...row, id: 7 as never }]) {
     const facts = errorFacts(await db.user.create({ data }).catch((e: Error) => e));
-    expect(facts.says).toContain("prisma.user.create");
+    expect(facts.says).toContain("user.create");
     expect(JSON.stringify(facts)).not.toMatch(/a@example\.org|A person/);
   }
 });
