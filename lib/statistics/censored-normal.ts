@@ -22,7 +22,7 @@ type Point = { a: number; b: number };
  * Log-likelihood with a = mean/sd and b = 1/sd, in which it is concave (Olsen, Econometrica 46 (1978) 1211), with gradient and
  * second derivatives; without the constant −(n/2)·ln 2π.
  */
-const likelihood = ({ seen, below }: Data, { a, b }: Point) => {
+export const likelihood = ({ seen, below }: Data, { a, b }: Point) => {
   let l = seen.length * Math.log(b);
   let ga = 0;
   let gb = seen.length / b;

@@ -97,7 +97,7 @@ const meanAt = (data: Data, tau2: number, start: number): number => {
 };
 
 /** Log-likelihood with slopes and second slopes at a mean and r = ln(v₀ + τ²), v₀ the smallest u². */
-const localAt = ({ x, v, censored, times }: Data, v0: number, mean: number, r: number): Local => {
+export const localAt = ({ x, v, censored, times }: Data, v0: number, mean: number, r: number): Local => {
   const e = Math.exp(r);
   let [l, gM, gV, hMM, hVV, hMV] = [0, 0, 0, 0, 0, 0];
   for (let i = 0; i < x.length; i++) {

@@ -22,7 +22,7 @@ type Data = { x: readonly number[]; u: readonly number[]; censored: readonly boo
 /** Every reading's part of the likelihood; readings alike in all count as one, `times` over. */
 type Parts = { part: ReadingPart; times: number }[];
 
-const partsOf = ({ x, u, censored }: Data): Parts => {
+export const partsOf = ({ x, u, censored }: Data): Parts => {
   const parts: Parts = [];
   const first: number[] = [];
   for (let i = 0; i < x.length; i++) {
@@ -37,7 +37,7 @@ const partsOf = ({ x, u, censored }: Data): Parts => {
 };
 
 /** No spread: every content is M, and the likelihood has a closed form. Slopes in λ only, and the slope in σ² at σ = 0. */
-const withoutSpread = ({ x, u, censored }: Data, lambda: number) => {
+export const withoutSpread = ({ x, u, censored }: Data, lambda: number) => {
   const c = Math.exp(lambda);
   const at = { l: 0, gLambda: 0, hLambda: 0, gSigma2: 0 };
   for (let i = 0; i < x.length; i++) {
@@ -64,7 +64,7 @@ const withoutSpread = ({ x, u, censored }: Data, lambda: number) => {
  * (J. R. Statist. Soc. B 44 (1982) 226): no differences are taken. With e = (ln c − θ)/σ and θ = λ − σ²/2 the complete-data slopes are
  * S_λ = e/σ and S_ρ = e² − 1 − σe.
  */
-const likelihood = (parts: Parts, lambda: number, rho: number): Local => {
+export const likelihood = (parts: Parts, lambda: number, rho: number): Local => {
   const s = Math.exp(rho);
   const t = s * s;
   const at: Local = { l: 0, gM: 0, gR: 0, hMM: 0, hRR: 0, hMR: 0 };
