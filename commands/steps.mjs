@@ -48,7 +48,7 @@ export function vitest(title, args, env = {}) {
 
 /** The suites that work on a real database, and so run on each. What is about SQLite's own file stays with SQLite. */
 export const integrationSuites = [
-  ...["tests/workflows", "tests/store", "tests/api", "tests/access"].map((folder) => `${folder}/`),
+  ...["tests/workflows", "tests/store", "tests/api", "tests/access", "tests/page-cache"].map((folder) => `${folder}/`),
   ...["reproduce", "move"].map((name) => `tests/assay/${name}.test.ts`),
 ];
 

@@ -3,9 +3,10 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, inject, it } from "vitest";
+import { freshDatabase, onPostgres } from "../support/test-context.ts";
 
 /** Runs lines against the page cache in a process of its own, since it keeps one state for each process. */
-function ran(lines: string, databaseFile: string): unknown {
+function ran(lines: string, database: string): unknown {
   const script = `
     import PageCache from ${JSON.stringify(join(import.meta.dirname, "..", "..", "page-cache.mjs"))};
     import { copyFileSync } from "node:fs";
@@ -17,13 +18,13 @@ function ran(lines: string, databaseFile: string): unknown {
   const run = spawnSync(process.execPath, ["--input-type=module", "-e", script], {
     cwd: join(import.meta.dirname, "..", ".."),
     encoding: "utf8",
-    env: { ...process.env, DATABASE_URL: `file:${databaseFile}` },
+    env: { ...process.env, DATABASE_URL: database },
   });
   if (run.status !== 0) throw new Error(run.stderr);
   return JSON.parse(run.stdout);
 }
 
-const file = () => join(mkdtempSync(join(tmpdir(), "assay-page-cache-")), "registry.db");
+const file = () => `file:${join(mkdtempSync(join(tmpdir(), "assay-page-cache-")), "registry.db")}`;
 
 it("hands a page out again until anything is published, by whichever process", () => {
   expect(
@@ -55,6 +56,27 @@ it("does not keep a page that was made while something was published", () => {
       file(),
     ),
   ).toEqual([null, "made after"]);
+});
+
+it.runIf(onPostgres())("asks PostgreSQL as well, and answers with nothing old", () => {
+  const { url } = freshDatabase();
+  const answers = ran(
+    `import pg from "pg";
+      const client = new pg.Client(process.env.DATABASE_URL);
+      await client.connect();
+      const cache = new PageCache();
+      const miss = await cache.get("/a");
+      await cache.set("/a", page("one"));
+      const hit = (await new PageCache().get("/a")).value.html;
+      await client.query(\`INSERT INTO "Registry" (id, name) VALUES (1, 'Another name')\`);
+      const after = await cache.get("/a");
+      await cache.set("/a", page("two"));
+      const again = (await cache.get("/a")).value.html;
+      await client.end();
+      console.log(JSON.stringify([miss, hit, after, again]));`,
+    url,
+  );
+  expect(answers).toEqual([null, "one", null, "two"]);
 });
 
 it("keeps nothing where the database does not answer, and no more than it may", () => {
