@@ -55,7 +55,7 @@ const english = new Set([...textsOf("en")].filter((text) => !spanish.has(text)))
 
 /** Words that no Spanish sentence holds, or only as a part of a name. */
 const stopWords =
-  /(?<![\p{L}\p{N}-])(the|of|and|with|not|is|was|were|are|this|that|which|from|for|we|it|its|below|above|limit|limits|spot|spots|reading|readings|tested|found|lead|glaze|revision|page|part|parts|how|what|who|when|checked|by|or|than|most|least|about|yes|set|aside|to|on)(?![\p{L}\p{N}-])/iu;
+  /(?<![\p{L}\p{N}-])(the|of|and|with|not|is|was|were|are|this|that|which|from|for|we|it|its|below|above|limit|limits|spot|spots|reading|readings|tested|found|lead|glaze|revision|page|part|parts|how|what|who|when|checked|by|or|than|most|least|about|yes|set|aside|to|on)(?![\p{L}\p{N}…-])/iu;
 
 const voids = new Set([
   "area",
@@ -111,6 +111,7 @@ export function textsIn(markup: string, language: string): string[] {
 
 /** English sentences left on a Spanish page. `names`: words of the record that stand in attributes, which cannot be marked. */
 export function englishLeft(markup: string, names: readonly string[] = []): string[] {
-  const without = (text: string): string => names.reduce((rest, name) => rest.replaceAll(name, " "), text);
+  const without = (text: string): string =>
+    names.reduce((rest, name) => rest.replaceAll(name, " "), text.replace(/https?:\S+/g, " "));
   return textsIn(markup, "es").filter((text) => english.has(text) || stopWords.test(without(text)));
 }

@@ -25,6 +25,18 @@ const fixedPublic: [string, string][] = [
   ["not-found", "/items/no-such-item"],
   ["sign-in", "/account/sign-in"],
   ["style", "/style"],
+  // The Spanish twins: one of each kind, since all but the words is the same.
+  ["es-front", "/es"],
+  ["es-search", "/es/items?q=mug"],
+  ["es-search-none", "/es/items?q=zebra%20teapot"],
+  ["es-methods", "/es/methods"],
+  [
+    "es-amounts",
+    "/es/amounts?from=shape&shape=sphere&diameter=2+to+3&densityFrom=alloy&rest=Sn&content=40+to+60&contentUnit=%25&loading=5&over=2808",
+  ],
+  ["es-log", "/es/log"],
+  ["es-corrections", "/es/corrections"],
+  ["es-request", "/es/requests/new"],
 ];
 
 const fixedDesk: [string, string][] = [
@@ -51,6 +63,8 @@ const routeNames: Record<string, { name: string; most?: number }> = {
   "/items/[slug]": { name: "item", most: 3 },
   "/items/[slug]/revisions/[n]": { name: "revision" },
   "/limits/[id]": { name: "limit" },
+  "/es/items/[slug]": { name: "es-item" },
+  "/es/items/[slug]/revisions/[n]": { name: "es-revision" },
   "/bench/items/[id]": { name: "bench-item", most: 2 },
   "/bench/imports/[id]": { name: "bench-file" },
   "/review/[id]": { name: "review-item" },

@@ -101,7 +101,9 @@ function Standards({ session, language }: { session: SnapshotSession; language: 
   const rows = session.fitness.flatMap((e) => e.standards.map((standard) => ({ e, standard })));
   if (rows.length === 0) return null;
   const unstated = rows.filter(({ standard: s }) => s.certified !== null && s.uCertified === null);
-  const checks = rows.flatMap(({ e, standard }) => checkRows(e, standard, language));
+  const checks = rows.flatMap(({ e, standard }) =>
+    checkRows(e, standard, language).map((row) => ({ ...row, mode: e.mode })),
+  );
   return (
     <>
       <DataTable
@@ -160,7 +162,11 @@ function Standards({ session, language }: { session: SnapshotSession; language: 
           rowKey={(row) => row.key}
           columns={[
             { key: "when", head: words.checks.when, nowrap: true, cell: (row) => row.when },
-            { key: "element", head: words.standards.element, cell: (row) => row.about },
+            {
+              key: "element",
+              head: words.standards.element,
+              cell: (row) => <Told text={row.about} own={[row.mode]} language={language} />,
+            },
             { key: "standard", head: words.standards.standard, cell: (row) => written(row.standard) },
             { key: "read", head: words.standards.read, numeric: true, cell: (row) => row.read },
             { key: "recovery", head: words.checks.recovery, numeric: true, cell: (row) => row.recovery },

@@ -1,0 +1,137 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { ItemsPage } from "@/lib/exports/api-schemas.ts";
+import { keepPicture, newPage, openBrowser, overflow, phone } from "../support/browser.ts";
+import { englishLeft } from "../support/english-left.ts";
+
+let browser: Browser;
+let page: Page;
+let close: () => Promise<void>;
+/** Items of the scenario, and what stands of them in attributes and file names. */
+let slugs: string[];
+beforeAll(async () => {
+  browser = await openBrowser();
+  // Nothing here needs scripts.
+  const open = await newPage(browser, { viewport: phone, javaScriptEnabled: false });
+  page = open.page;
+  close = () => open.context.close();
+  const items = (await (await page.request.get("/api/v1/items?limit=100")).json()) as ItemsPage;
+  slugs = items.items.map(({ slug }) => slug);
+});
+afterAll(async () => {
+  await close();
+  await browser.close();
+});
+
+const markupOf = async (path: string): Promise<string> => (await page.request.get(path)).text();
+/** Attributes cannot be marked with a language: names and captions in them are the record's own. */
+/** Members of the log's entries by name, and the calculator's way to write a range. */
+const named = ["revision,", "10 to 14"];
+const withoutNames = (markup: string): string => markup.replace(/ (?:alt|aria-label|value|title)="[^"]*"/g, "");
+
+describe("pages in Spanish", () => {
+  it("of every item, newest and first revision, hold no English sentence outside what is marked so", async () => {
+    const left: string[] = [];
+    for (const slug of slugs)
+      for (const path of [`/es/items/${slug}`, `/es/items/${slug}/revisions/1`])
+        for (const text of englishLeft(withoutNames(await markupOf(path)), named))
+          left.push(`${path}: ${text.slice(0, 200)}`);
+    expect(slugs.length).toBeGreaterThan(5);
+    expect(left).toEqual([]);
+  }, 600_000);
+
+  it("that stand by themselves hold none either", async () => {
+    const left: string[] = [];
+    const two = slugs
+      .slice(0, 2)
+      .map((slug) => `item=${slug}`)
+      .join("&");
+    for (const path of [
+      "/es",
+      "/es/items",
+      "/es/items?q=mug",
+      "/es/items?q=zzzz",
+      "/es/items/no-such-item",
+      `/es/items/compare?${two}`,
+      "/es/items/compare",
+      "/es/corrections",
+      "/es/methods",
+      "/es/log",
+      "/es/amounts",
+      "/es/amounts?from=weight&weight=165&content=140&contentUnit=%25&loading=0",
+      "/es/requests/new?q=taza+azul",
+      "/es/requests/new?q=x&problem=request-too-vague",
+    ])
+      for (const text of englishLeft(withoutNames(await markupOf(path)), named))
+        left.push(`${path}: ${text.slice(0, 200)}`);
+    expect(left).toEqual([]);
+  }, 300_000);
+
+  it("say their language, name their twins, and are not there where they are not", async () => {
+    const slug = slugs[0] ?? "";
+    await page.goto(`/es/items/${slug}`);
+    expect(await page.locator("html").getAttribute("lang")).toBe("es");
+    const head = async (selector: string) =>
+      new URL((await page.locator(selector).getAttribute("href")) ?? "").pathname;
+    expect(await head('link[rel="canonical"]')).toBe(`/es/items/${slug}`);
+    expect(await head('link[hreflang="en"][rel="alternate"]')).toBe(`/items/${slug}`);
+    expect(await head('link[hreflang="es"][rel="alternate"]')).toBe(`/es/items/${slug}`);
+    for (const path of ["/es/bench", "/es/limits", "/es/account/sign-in", "/es/nothing"])
+      expect((await page.request.get(path)).status(), path).toBe(404);
+    await page.goto(`/items/${slug}`);
+    expect(await page.locator("html").getAttribute("lang")).toBe("en");
+  });
+});
+
+describe("a reader without scripts", () => {
+  it("goes from the Spanish front page to an answer, stays in Spanish, and reads its number with a comma", async () => {
+    await page.goto("/es");
+    await keepPicture(page, "es-front-phone");
+    await page.locator("#front-search").fill("popyp mug");
+    await page.getByRole("main").getByRole("button", { name: "Buscar" }).click();
+    await page.waitForURL(/\/es\/items\?q=popyp/);
+    await keepPicture(page, "es-search-phone");
+    await page.getByRole("link", { name: "Poppy mug with red band" }).click();
+    await page.waitForURL(/\/es\/items\/[\w-]+$/);
+    await keepPicture(page, "es-item-phone");
+    expect(await overflow(page)).toBe(0);
+    expect(await page.getByRole("heading", { name: "La respuesta" }).count()).toBe(1);
+    const slug = new URL(page.url()).pathname.split("/").at(-1) ?? "";
+    const { items } = (await (await page.request.get(`/api/v1/items?q=${slug}`)).json()) as ItemsPage;
+    expect(items.length).toBeGreaterThan(0);
+    const snapshot = await (await page.request.get(`/api/v1/items/${slug}`)).json();
+    const stated: string[] = snapshot.specimens.flatMap(
+      (one: { parts: { results: { state: string; stated: { value: string } }[] }[] }) =>
+        one.parts.flatMap((part) =>
+          part.results.filter(({ state }) => state === "quantified").map((result) => result.stated.value),
+        ),
+    );
+    const text = ((await page.locator("main").textContent()) ?? "").replaceAll("\u202F", "");
+    expect(stated.length).toBeGreaterThan(0);
+    for (const value of stated) expect(text).toContain(value.replace(".", ","));
+    // There and back: the link keeps the page one is on.
+    await page.getByRole("banner").getByRole("link", { name: "English" }).click();
+    await page.waitForURL((url) => url.pathname === `/items/${slug}`);
+    await page.getByRole("banner").getByRole("link", { name: "Español" }).click();
+    await page.waitForURL((url) => url.pathname === `/es/items/${slug}`);
+  });
+
+  it("keeps the question when the language changes", async () => {
+    await page.goto("/items?q=bowl&sort=name");
+    await page.getByRole("banner").getByRole("link", { name: "Español" }).click();
+    await page.waitForURL((url) => url.pathname === "/es/items" && url.searchParams.get("q") === "bowl");
+    expect(new URL(page.url()).searchParams.get("sort")).toBe("name");
+  });
+
+  it("asks for a test in Spanish, and is told in Spanish what was wrong with the first try", async () => {
+    await page.goto("/es/requests/new");
+    await page.locator("#description").fill("x");
+    await page.getByRole("button", { name: "Pedir un ensayo" }).click();
+    await page.waitForURL(/\/es\/requests\/new\?.*problem=/);
+    expect(await page.getByText("Hay una cosa que arreglar").count()).toBe(1);
+    await page.locator("#description").fill("taza azul con un caracol en la base");
+    await page.getByRole("button", { name: "Pedir un ensayo" }).click();
+    await page.waitForURL(/\/es\/requests\/[\w-]{6,}$/);
+    expect(await page.getByText("Pedido una vez hasta ahora.").count()).toBe(1);
+  });
+});
