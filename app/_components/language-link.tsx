@@ -5,7 +5,7 @@ import { Suspense } from "react";
 import { languageNames } from "@/lib/wording/language.ts";
 import { otherLanguage } from "@/lib/wording/localized-paths.ts";
 
-/** To the page one is on, in the other language. Kept pages have no question in their address, and are sent without scripts. */
+/** To the page one is on, in the other language, for a list. Kept pages have no question in their address, and no scripts. */
 export function LanguageLink() {
   return (
     <Suspense fallback={<Link question="" />}>
@@ -23,8 +23,10 @@ function Link({ question }: { question: string }) {
   const other = otherLanguage(usePathname());
   if (other === null) return null;
   return (
-    <a href={`${other.path}${question}`} hrefLang={other.language} lang={other.language}>
-      {languageNames[other.language]}
-    </a>
+    <li>
+      <a href={`${other.path}${question}`} hrefLang={other.language} lang={other.language}>
+        {languageNames[other.language]}
+      </a>
+    </li>
   );
 }

@@ -45,9 +45,7 @@ export function SiteFooter({ invented, language }: { invented: boolean; language
                 {words.feed}
               </PageLink>
             </li>
-            <li>
-              <LanguageLink />
-            </li>
+            <LanguageLink />
           </ul>
         </nav>
       </div>

@@ -41,10 +41,10 @@ export function SiteHeader({ language }: { language: Language }) {
             <li>
               <a href={paths.corrections()}>{words.corrections}</a>
             </li>
+            <LanguageLink />
           </ul>
         </nav>
         <p className={styles.bench}>
-          <LanguageLink />{" "}
           <PageLink href={paths.bench()} language={language}>
             {words.signIn}
           </PageLink>

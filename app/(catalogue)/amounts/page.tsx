@@ -94,6 +94,12 @@ export default async function AmountsPage({ searchParams, language = "en" }: Pro
   );
 }
 
+/** A range is read with a dash in every language, with a word in English only. */
+const inItsSigns = (state: Readonly<Record<string, string>>, language: Language): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(state).map(([name, text]) => [name, language === "en" ? text : text.replace(" to ", "–")]),
+  );
+
 function Examples({ language }: { language: Language }) {
   const { page: amountsPage, examples } = amountFiguresIn[language];
   return (
@@ -102,7 +108,9 @@ function Examples({ language }: { language: Language }) {
       <ul>
         {amountExamples.map(({ text, state }, index) => (
           <li key={text}>
-            <a href={pathsIn[language].amounts(serialiseAmounts(parseAmounts(state)))}>{examples[index]}</a>
+            <a href={pathsIn[language].amounts(serialiseAmounts(parseAmounts(inItsSigns(state, language))))}>
+              {examples[index]}
+            </a>
           </li>
         ))}
       </ul>

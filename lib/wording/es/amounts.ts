@@ -1,6 +1,10 @@
 import type { AmountSentences } from "../amounts.ts";
 import { counted } from "../formats.ts";
 
+/** "de el peso" is "del peso", "a el suelo" is "al suelo"; a name that ends in its own full stop ends the sentence. */
+const joined = (text: string): string =>
+  text.replace(/\b(de|a) el /g, (_, word: string) => (word === "a" ? "al " : "del ")).replace(/\.\.$/, ".");
+
 export const amountSentences: AmountSentences = {
   holds: (about, amount, element) => `Esta parte contiene ${about ? "alrededor de " : ""}${amount} de ${element}.`,
   sealed: "Es una estimación: nadie pudo llegar a esta parte, así que su tamaño y su composición son suposiciones.",
@@ -17,9 +21,9 @@ export const amountSentences: AmountSentences = {
   allOfIt: "Todo",
   half: "La mitad",
   halved: (times) => `Partido por la mitad ${counted(times, "vez", "veces")}`,
-  about: (atMost, what) => `${atMost ? "Como máximo, alrededor de" : "Alrededor de"} ${what}.`,
-  areaOf: (thing) => `la superficie de ${thing}`,
-  weightOf: (thing) => `el peso de ${thing}`,
+  about: (atMost, what) => joined(`${atMost ? "Como máximo, alrededor de" : "Alrededor de"} ${what}.`),
+  areaOf: (thing) => joined(`la superficie de ${thing}`),
+  weightOf: (thing) => joined(`el peso de ${thing}`),
   times: (times, what) => `${times} veces ${what}`,
   shareOf: (share, what) => `${share} de ${what}`,
   onePartIn: (parts) => `una parte de ${parts}`,

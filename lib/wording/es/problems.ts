@@ -20,7 +20,7 @@ const day = (text: string | undefined): string =>
 /** The problems that a reader can meet: the calculator's and those of a request for a test. */
 export const problemWords: ProblemWords = {
   "quantity-unreadable": (p) =>
-    `${start(p)} no se puede leer como número.${found(p)} Escríbalo como 12, o 12 ± 0.5, o 10 to 14, o < 5.`,
+    `${start(p)} no se puede leer como número.${found(p)} Escríbalo como 12, o 12 ± 0.5, o 10–14, o < 5.`,
   "quantity-ambiguous": (p) =>
     `${start(p)} se puede leer de dos maneras.${found(p)} Escriba un punto para los decimales y nada entre los millares.`,
   "quantity-out-of-range": (p) =>
