@@ -3,7 +3,8 @@ import { prepare } from "./prepare.mjs";
 
 await prepare();
 const { countIntegration, finish, lint, postgres, types, vitest } = await import("./steps.mjs");
-const results = [lint(), types()];
+const { audit } = await import("./audit.mjs");
+const results = [lint(), types(), audit()];
 const all = vitest("Unit, published-source, property and integration tests", []);
 const again = await postgres();
 results.push(all, ...(again ? [again] : []));
