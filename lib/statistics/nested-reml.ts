@@ -102,7 +102,7 @@ function levelOfA(row: readonly Cell[], beta: number) {
 }
 
 /** −2ℓ and its two partial derivatives at (β, α). */
-function evaluate(
+export function evaluate(
   cellsOfA: readonly (readonly Cell[])[],
   sumSquaresError: number,
   total: number,

@@ -6,6 +6,10 @@ import { type MonteCarloInput, monteCarlo } from "@/lib/statistics/monte-carlo.t
 import { randomStream } from "@/lib/statistics/random-stream.ts";
 
 describe("combine", () => {
+  it("takes one degree of freedom, and less than one (R: qt(.975, 1), qt(.975, .5))", () => {
+    expect(combine([{ u: 1, nu: 1 }]).U).toBeCloseTo(12.706204736175, 9);
+    expect(combine([{ u: 1, nu: 0.5 }]).U).toBeCloseTo(164.55767348049, 6);
+  });
   it("takes ν absent, null or infinite as infinite", () => {
     for (const nu of [undefined, null, Number.POSITIVE_INFINITY]) {
       const r = combine([{ u: 3, ...(nu === undefined ? {} : { nu }) }, { u: 4 }]);
@@ -94,6 +98,15 @@ describe("monteCarlo", () => {
     expect(Math.abs(r.sd / sd - 1)).toBeLessThan(0.02);
   });
 
+  it("draws each of six inputs anew: the variance of a weighted sum is the sum of the variances", () => {
+    const normal = { shape: "normal", mean: 1, sd: 1 } as const;
+    const inputs = { a: normal, b: normal, c: normal, d: normal, e: normal, f: normal };
+    const sum = ({ a, b, c, d, e, f }: Record<keyof typeof inputs, number>) => a + b + c + d + 3 * e + 5 * f;
+    const r = monteCarlo(sum, inputs, { draws: 40_000, seed: 5 });
+    // Mean 12, variance 4 + 9 + 25; five standard errors of a simulated mean and of a simulated standard deviation.
+    expect(Math.abs(r.mean - 12)).toBeLessThan((5 * Math.sqrt(38)) / Math.sqrt(40_000));
+    expect(Math.abs(r.sd / Math.sqrt(38) - 1)).toBeLessThan(5 / Math.sqrt(2 * 40_000));
+  });
   it("gives the intervals of a shape that is not symmetric", () => {
     // Exponential by −ln of a rectangular on (0, 1): symmetric 95 % [0.0253, 3.6889], shortest [0, 2.9957].
     const r = monteCarlo(({ x }) => -Math.log(x), { x: { shape: "rectangular", min: 0, max: 1 } }, { draws, seed: 3 });

@@ -96,6 +96,12 @@ describe("cusum", () => {
 });
 
 describe("multirule", () => {
+  it("counts only what lies beyond a bound, on either side", () => {
+    expect(multirule([-2, -2])["2-2s"]).toEqual([]);
+    expect(multirule([2, 2])["2-2s"]).toEqual([]);
+    expect(multirule([-2.01, -2.01])["2-2s"]).toEqual([1]);
+    expect(multirule([-1, -1, -1, -1])["4-1s"]).toEqual([]);
+  });
   it("works on a list shorter than any pattern", () => {
     expect(multirule([0])).toEqual({ "1-3s": [], "2-2s": [], "R-4s": [], "4-1s": [], "10-x": [] });
   });

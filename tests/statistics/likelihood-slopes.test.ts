@@ -1,7 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { likelihood as censoredNormalLikelihood } from "@/lib/statistics/censored-normal.ts";
 import { localAt } from "@/lib/statistics/censored-random-effects.ts";
-import { likelihood, partsOf, withoutSpread } from "@/lib/statistics/lognormal-random-effects.ts";
+import {
+  likelihood,
+  lognormalRandomEffects,
+  partsOf,
+  withoutSpread,
+} from "@/lib/statistics/lognormal-random-effects.ts";
+import { evaluate } from "@/lib/statistics/nested-reml.ts";
 
 // The searches only take a step that gains and fall back on slower ones, so a wrong slope would show in their time alone. Here every slope is
 // held against the difference of the likelihood it belongs to, which is held against SciPy 1.17 (norm.logpdf, norm.logcdf, quad).
@@ -91,6 +97,12 @@ describe("readings of a normal sample, u unknown", () => {
 });
 
 describe("lognormal contents, u known", () => {
+  it("without spread and with a reading below its limit the mean is where the slope is nought (SciPy: brentq)", () => {
+    const r = lognormalRandomEffects([10, 10.5, 9.5], [2, 2, 2], [false, false, true]);
+    expect(r).toMatchObject({ status: "ok", sigma: 0 });
+    expect(r.mean).toBeCloseTo(9.463649909181093, 9);
+    expect(r.logLikelihood).toBeCloseTo(-4.073133565653294, 9);
+  });
   it("log-likelihood without spread as SciPy has it", () => {
     closeTo(withoutSpread(readings, Math.log(13)).l, -12.230334858809906, 12);
   });
@@ -141,6 +153,30 @@ describe("lognormal contents, u known", () => {
     closeTo(
       here.hMR,
       slopeOf((z) => at(z, rho).gR, lambda),
+    );
+  });
+});
+
+describe("nested components of scatter", () => {
+  const cell = (n: number, mean: number) => ({ n, mean });
+  const cells = [[cell(2, 1), cell(3, 4)], [cell(1, -2), cell(2, 0.5), cell(4, 2)], [cell(3, 6)]];
+  const at = (beta: number, alpha: number) => evaluate(cells, 7.5, 15, beta, alpha);
+  it("deviance is −2 times the restricted log-likelihood, error profiled out (NumPy: determinants of the whole covariance)", () => {
+    // Differences between two points, since constants are left out.
+    closeTo(at(0.5, 2).deviance - at(0.1, 0.3).deviance, -4.874161768781292, 10);
+  });
+  it.each([
+    [0.5, 2],
+    [0.1, 0.3],
+    [3, 0.05],
+  ])("slopes at β %d, α %d", (beta, alpha) => {
+    closeTo(
+      at(beta, alpha).slopeBeta,
+      slopeOf((b) => at(b, alpha).deviance, beta),
+    );
+    closeTo(
+      at(beta, alpha).slopeAlpha,
+      slopeOf((a) => at(beta, a).deviance, alpha),
     );
   });
 });

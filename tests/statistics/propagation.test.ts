@@ -14,6 +14,27 @@ import { refusalCode } from "../support/refusal-code.ts";
 const normal = (mean: number, sd: number): MonteCarloInput => ({ shape: "normal", mean, sd });
 
 describe("cholesky", () => {
+  it("lets a quantity that does not vary stand beside one that does, if nothing joins them", () => {
+    expect(
+      cholesky([
+        [4, 0, 0],
+        [0, 0, 0],
+        [0, 0, 9],
+      ]),
+    ).toEqual([
+      [2, 0, 0],
+      [0, 0, 0],
+      [0, 0, 3],
+    ]);
+    expect(
+      refusalCode(() =>
+        cholesky([
+          [4, 1],
+          [1, 0],
+        ]),
+      ),
+    ).toBe("not-positive-semidefinite");
+  });
   const product = (lower: number[][]) =>
     lower.map((a) => lower.map((b) => a.reduce((sum, each, k) => sum + each * (b[k] as number), 0)));
   it("its factor times its mirror image is the matrix, singular ones too", () => {
