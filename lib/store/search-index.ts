@@ -32,12 +32,19 @@ export async function indexWhatIsMissing(db: Database, categoryLabel: (category:
     SELECT count(DISTINCT slug) AS n FROM "Publication" WHERE slug NOT IN (SELECT slug FROM item_listing)`;
   if (Number(missing?.n ?? 0) === 0) return 0;
   let laidIn = 0;
-  for await (const { snapshot, entry } of itemsAsOf(Number.MAX_SAFE_INTEGER, db))
-    await inTransaction(db, async (tx) => {
-      await forget(tx, entry.slug);
-      await layIn(tx, [{ snapshot, seq: entry.seq, categoryLabel: categoryLabel(snapshot.item.category) }]);
-      laidIn += 1;
+  let some: Indexed[] = [];
+  const write = () =>
+    inTransaction(db, async (tx) => {
+      for (const { snapshot } of some) await forget(tx, snapshot.slug);
+      await layIn(tx, some);
+      laidIn += some.length;
+      some = [];
     });
+  for await (const { snapshot, entry } of itemsAsOf(Number.MAX_SAFE_INTEGER, db)) {
+    some.push({ snapshot, seq: entry.seq, categoryLabel: categoryLabel(snapshot.item.category) });
+    if (some.length === 250) await write();
+  }
+  if (some.length > 0) await write();
   return laidIn;
 }
 
