@@ -28,7 +28,7 @@ import { contributionSource } from "@/lib/wording/budget.ts";
 import { howGotText, madeText, otherLimits, reviewText, searchPage, whatToDo, yesNo } from "@/lib/wording/catalogue.ts";
 import { writtenIn } from "@/lib/wording/changes.ts";
 import { elementName, elementTitle } from "@/lib/wording/elements.ts";
-import { alsoAs, dateInZone, revisionText, significant } from "@/lib/wording/formats.ts";
+import { alsoAs, dateInZone, resultText, revisionText, significant } from "@/lib/wording/formats.ts";
 import { screeningSentence } from "@/lib/wording/guard-bands.ts";
 import { labelOf } from "@/lib/wording/labels.ts";
 import { changeSentence, changesLead, noChange } from "@/lib/wording/limit-changes.ts";
@@ -37,7 +37,7 @@ import { pathIn } from "@/lib/wording/localized-paths.ts";
 import { methodSteps } from "@/lib/wording/models.ts";
 import { otherTestText, otherTestTitle } from "@/lib/wording/other-tests.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
-import { reportLines } from "@/lib/wording/recompute.ts";
+import { remadeText, reportLines } from "@/lib/wording/recompute.ts";
 import { changeCells } from "@/lib/wording/revisions.ts";
 import { checkRows, withoutUncertainty } from "@/lib/wording/sessions.ts";
 import { reportRows, shareWords } from "@/lib/wording/share.ts";
@@ -331,6 +331,22 @@ describe("what a check of a revision says of the head's signature", () => {
       ...{ results: [], changedInputs: null, readings: { rows: 0, differing: [] } },
       log: { entry, entries: 5, faults: [], signature, head: { seq: 5 } },
     } as never).map((one) => `${one.verdict}: ${one.text}`);
+  it("where the log differs, what differs is told instead of what agrees", () => {
+    const fault = { code: "snapshot-changed", seq: 3, slug: "mug", revision: 2, found: "a", expected: "b" };
+    const log = { entry, entries: 5, faults: [fault], signature: "none", head: null };
+    const lines = reportLines({
+      ...{ results: [], changedInputs: null, readings: { rows: 0, differing: [] }, log },
+    } as never).map((one) => `${one.verdict}: ${one.text}`);
+    expect(lines).toContainEqual(
+      expect.stringMatching(/^differs: Entry 3 \(mug, revision 2\): its published text was changed/),
+    );
+    expect(lines.join()).not.toMatch(/are sealed/);
+  });
+  it("and a figure made anew as it would be printed", () => {
+    const [result] = samplePart("above").results;
+    expect(remadeText({ recomputed: result } as never)).toBe(resultText(result!));
+    expect(remadeText({ recomputed: null } as never)).not.toMatch(/\d/);
+  });
   it("that it holds, cannot be checked, or was not there", () => {
     expect(report("agrees").join()).toMatch(/agrees: The signature of entry 5, the log’s head, holds/);
     expect(report("unable").join()).toMatch(/not-checked: The head’s signature was not checked/);
