@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
-import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import type { Language } from "@/lib/wording/language.ts";
+import { siteWordsIn } from "@/lib/wording/site-words.ts";
 import styles from "./notice.module.css";
 
 /** Something to take care over. The exclamation mark is drawn; the word "Warning" is there for whoever cannot see it. */
@@ -11,7 +11,7 @@ export function Warning({ language = "en", children }: { language?: Language; ch
         !
       </span>
       <div className={styles.body}>
-        <span className="visually-hidden">{catalogueIn[language].site.warning}: </span>
+        <span className="visually-hidden">{siteWordsIn[language].warning}: </span>
         {children}
       </div>
     </div>

@@ -2,14 +2,14 @@
 
 import { Actions, Button } from "@/app/_components/button.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
-import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import type { Language } from "@/lib/wording/language.ts";
+import { siteWordsIn } from "@/lib/wording/site-words.ts";
 
 export type Broken = { error: Error & { digest?: string }; reset: () => void };
 
 /** What a reader sees when the program itself failed. The digest lets the owner find the line in the server's log. */
 export function BrokenPage({ error, reset, language }: Broken & { language: Language }) {
-  const words = catalogueIn[language].broken;
+  const words = siteWordsIn[language].broken;
   return (
     <>
       <PageHead title={words.title}>

@@ -77,6 +77,7 @@ const english = {
   unitMeans: (unit: string, words: string) => `${unit} means ${words}.`,
   sameAs: (amount: string, also: string) => `${amount} is the same as ${also}.`,
   withoutLimit: "with no limit to compare",
+  some: (n: number, verdict: string) => `${n} ${verdict}`,
   moreResults: (n: number, said: string) => `We have ${counted(n, "more result")} for this item: ${said}.`,
   testedOn: (day: string) => `We tested it on ${day}.`,
   reviewed: "A second person checked the work.",
@@ -245,7 +246,7 @@ function othersLines(others: PlacedResult[], language: Language): string[] {
     groups.set(words, (groups.get(words) ?? 0) + 1);
   }
   if (groups.size === 0) return [];
-  return [say.moreResults(others.length, [...groups].map(([words, n]) => `${n} ${words}`).join(", "))];
+  return [say.moreResults(others.length, [...groups].map(([words, n]) => say.some(n, words)).join(", "))];
 }
 
 function testedLine(snapshot: Snapshot, language: Language): string {

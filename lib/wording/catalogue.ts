@@ -5,6 +5,7 @@ import { catalogue as spanish } from "./es/catalogue.ts";
 import { counted, plainDate, plainMonth } from "./formats.ts";
 import { labelsIn } from "./labels.ts";
 import type { ByLanguage, Language, Sentences } from "./language.ts";
+import { siteWords } from "./site-words.ts";
 
 /** The sentences of the readers' pages that are not about one result: front page, search, what to do, history, log. */
 export const frontPage = {
@@ -225,13 +226,6 @@ export const notFoundPage = {
   search: "Look for it here",
 } as const;
 
-export const brokenPage = {
-  title: "Something broke on our side",
-  text: "Nothing you did was wrong, and nothing was lost. Try again; if it keeps happening, tell whoever runs this registry, with the time and the address of this page.",
-  mark: (digest: string): string => `Mark of this error: ${digest}`,
-  again: "Try again",
-} as const;
-
 export const correctionsPage = {
   title: "Corrections",
   lead: "Every change to a published result, with its reason. The older page stays where it was, with a note on top.",
@@ -269,43 +263,8 @@ export const limitsPage = {
   none: "No limit fits these choices",
 } as const;
 
-/** The frame of every page: header, footer, what is said of the page's language. */
-const site = {
-  name: "Cupboard Assay",
-  description:
-    "Everyday objects tested for lead and other metals: one honest number for each part, with how sure we are.",
-  frontTitle: "Cupboard Assay: was mine tested?",
-  skip: "Skip to the content",
-  search: "Search tested items",
-  placeholder: "Search items",
-  suggestions: "Items",
-  oneSuggestion: "item below the field",
-  suggestionsBelow: "items below the field",
-  main: "Main",
-  items: "Items",
-  limits: "Limits",
-  amounts: "Amounts",
-  methods: "Methods",
-  corrections: "Corrections",
-  signIn: "Sign in",
-  record: "The whole record",
-  log: "Publication log",
-  howMade: "How results are made",
-  dataInterface: "Data interface",
-  feed: "Feed",
-  warning: "Warning",
-  language: "Language",
-  more: "More of this list",
-  next: "Next page",
-  first: "Back to the first page",
-  optional: "optional",
-  choose: "Choose",
-  moreFields: "More",
-  mend: (n: number): string => (n === 1 ? "One thing needs mending" : `${n} things need mending`),
-};
-
 const english = {
-  site,
+  site: siteWords,
   front: frontPage,
   search: searchPage,
   compare: comparePage,
@@ -316,7 +275,6 @@ const english = {
   notes: answerNotes,
   invented: inventedNotice,
   notFound: notFoundPage,
-  broken: brokenPage,
   corrections: correctionsPage,
   log: logPage,
   limits: limitsPage,

@@ -65,6 +65,12 @@ export const workflowProblems: ProblemWords = {
   "column-needs-element": (p) => `${placeOf(p)}say which element these figures are of, by its symbol, such as Pb.`,
   "file-missing": () => "Choose a file first.",
   "needs-company": (p) => `${placeOf(p)}this cannot stand alone.${foundText(p)}${allowedText(p)}`,
+  "disk-full": () =>
+    "The registry’s disk is full, so nothing of this was kept. Tell whoever runs it; as soon as there is room, send it again.",
+  "disk-read-only": () =>
+    "The registry cannot write to its disk just now, so nothing of this was kept. Tell whoever runs it, and send it again later.",
+  "database-away": () =>
+    "The registry’s database does not answer just now, so nothing of this was kept. Send it again in a while.",
   "store-failed": () => "The change could not be stored, and nothing of it was kept. Please try again.",
 };
 

@@ -115,7 +115,7 @@ describe("the sheet", () => {
     expect(drawingFile(result, "https://shelf.example/amounts")).toBeNull();
   });
   test("a printed sheet says what was entered", () => {
-    const words = text(renderToStaticMarkup(<Entered state={solder} />));
+    const words = text(renderToStaticMarkup(<Entered language="en" state={solder} />));
     for (const said of ["Lead (Pb)", "Shape: Ball", "Diameter: 2 to 3 mm", "Content: 40 to 60 %", "10 µg/ft²"])
       expect(words).toContain(said);
   });

@@ -16,6 +16,7 @@ import { figuresIn } from "../../lib/wording/result-figures.ts";
 import { revisionsIn } from "../../lib/wording/revisions.ts";
 import { sessionsIn } from "../../lib/wording/sessions.ts";
 import { shareIn } from "../../lib/wording/share.ts";
+import { siteWordsIn } from "../../lib/wording/site-words.ts";
 import { verdictsIn } from "../../lib/wording/verdicts.ts";
 
 /** Every catalogue of readers' sentences, in each language. */
@@ -38,6 +39,7 @@ export const catalogues = {
   revisionsIn,
   sessionsIn,
   shareIn,
+  siteWordsIn,
   verdictsIn,
 };
 

@@ -54,6 +54,7 @@ export const answerSentences: AnswerSentences = {
   unitMeans: (unit, words) => `${unit} quiere decir ${words}.`,
   sameAs: (amount, also) => `${amount} es lo mismo que ${also}.`,
   withoutLimit: "sin límite con el que comparar",
+  some: (n, verdict) => `${n} ${n > 1 && verdict === "no detectado" ? "no detectados" : verdict}`,
   moreResults: (n, said) => `Tenemos ${counted(n, "resultado más", "resultados más")} de este objeto: ${said}.`,
   testedOn: (day) => `Lo ensayamos el ${day}.`,
   reviewed: "Una segunda persona revisó el trabajo.",

@@ -1,44 +1,13 @@
 import type { Catalogue } from "../catalogue.ts";
 import { counted } from "../formats.ts";
+import { siteWords } from "./site-words.ts";
 
 const chipped =
   "Deje de usarlo para comer o jugar en cuanto esté desconchado, gastado o se descame: lo que hay debajo no se ensayó.";
 const batches = "Uno que parece igual puede ser de otro lote o de otro año y tener otro esmalte u otra pintura.";
 
 export const catalogue: Catalogue = {
-  site: {
-    name: "Cupboard Assay",
-    description:
-      "Objetos corrientes ensayados para ver si contienen plomo y otros metales: un número honesto de cada parte, con lo seguro que es.",
-    frontTitle: "Cupboard Assay: ¿está ensayado el mío?",
-    skip: "Ir al contenido",
-    search: "Buscar objetos ensayados",
-    placeholder: "Buscar objetos",
-    suggestions: "Objetos",
-    oneSuggestion: "objeto bajo el campo",
-    suggestionsBelow: "objetos bajo el campo",
-    main: "Principal",
-    items: "Objetos",
-    limits: "Límites",
-    amounts: "Cantidades",
-    methods: "Métodos",
-    corrections: "Correcciones",
-    signIn: "Iniciar sesión",
-    record: "Todo el registro",
-    log: "Registro de publicaciones",
-    howMade: "Cómo se hacen los resultados",
-    dataInterface: "Interfaz de datos",
-    feed: "Canal de noticias",
-    warning: "Aviso",
-    language: "Idioma",
-    more: "Más de esta lista",
-    next: "Página siguiente",
-    first: "Volver a la primera página",
-    optional: "opcional",
-    choose: "Elija",
-    moreFields: "Más",
-    mend: (n) => (n === 1 ? "Hay una cosa que arreglar" : `Hay ${n} cosas que arreglar`),
-  },
+  site: siteWords,
   front: {
     title: "¿Está ensayado el mío?",
     searchLabel: "¿Qué es, o qué lleva escrito?",
@@ -192,12 +161,6 @@ export const catalogue: Catalogue = {
     title: "Esta página no está aquí",
     text: "Puede que la dirección esté mal escrita, o que la página nunca se haya publicado. Las páginas publicadas no se quitan nunca, así que busque el objeto.",
     search: "Búsquelo aquí",
-  },
-  broken: {
-    title: "Algo se rompió por nuestra parte",
-    text: "Usted no hizo nada mal y no se perdió nada. Inténtelo de nuevo; si sigue pasando, avise a quien lleva este registro, con la hora y la dirección de esta página.",
-    mark: (digest) => `Marca de este error: ${digest}`,
-    again: "Intentar de nuevo",
   },
   corrections: {
     title: "Correcciones",

@@ -6,7 +6,7 @@ export const itemPage: ItemPage = {
   revisionTitle: (name, revision) => `${name}, revisión ${revision}`,
   entries: {
     answer: "La respuesta",
-    howSure: "Lo seguro que es",
+    howSure: "Con qué seguridad",
     toDo: "Qué hacer",
     everyResult: "Todos los resultados",
     cautions: "Lo que no dice",
@@ -64,7 +64,7 @@ export const itemPage: ItemPage = {
   decisions: {
     limit: "Límite",
     verdict: "Veredicto",
-    sure: "Lo seguro que es",
+    sure: "Con qué seguridad",
     turns: "El veredicto cambia",
     fails: "No cumple",
     day: "Normas de",
