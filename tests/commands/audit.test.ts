@@ -1,5 +1,4 @@
 import { expect, it } from "vitest";
-// @ts-expect-error plain JavaScript without types
 import { auditVerdict } from "@/commands/audit/verdict.mjs";
 
 const today = "2026-11-28";

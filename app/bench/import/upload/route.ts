@@ -1,3 +1,4 @@
+import { orMachineProblem } from "@/app/bench/or-machine-problem.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
 import { takeUploadTurn } from "@/lib/access/upload-turns.ts";
@@ -14,6 +15,13 @@ const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
 /** Takes one instrument file. Answers with where to go next, or with what is wrong; a form without scripts is sent on. */
 export async function POST(request: Request): Promise<Response> {
   const scripted = request.headers.get("accept")?.includes("application/json") ?? false;
+  return orMachineProblem(
+    () => take(request, scripted),
+    (status, problems) => refusal(problems, scripted, status),
+  );
+}
+
+async function take(request: Request, scripted: boolean): Promise<Response> {
   const context = await requestContext();
   // Asked before the body is read: nobody unknown gets to send fifty megabytes.
   const permitted = requirePermission(context.person, "import-readings");

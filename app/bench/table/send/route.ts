@@ -1,5 +1,6 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
+import { orMachineProblem } from "@/app/bench/or-machine-problem.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
 import { takeUploadTurn } from "@/lib/access/upload-turns.ts";
@@ -45,7 +46,9 @@ type Step = z.infer<typeof stepInput>;
 type StepOf<S extends Step["step"]> = Extract<Step, { step: S }>;
 
 /** Takes one step of a sheet written at the table. Any step may come twice: it answers the same and makes nothing twice. */
-export async function POST(request: Request): Promise<Response> {
+export const POST = (request: Request): Promise<Response> => orMachineProblem(() => take(request), refusal);
+
+async function take(request: Request): Promise<Response> {
   const context = await requestContext();
   const permitted = requirePermission(context.person, "edit-item");
   if (!permitted.ok) return refusal(403, permitted.problems);

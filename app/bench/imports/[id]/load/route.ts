@@ -3,6 +3,8 @@ import { requirePermission } from "@/lib/access/require-permission.ts";
 import { boundedForm } from "@/lib/platform/bounded-form.ts";
 import type { Context } from "@/lib/platform/context.ts";
 import { formTextOrNull } from "@/lib/platform/form-values.ts";
+import { errorFacts, log } from "@/lib/platform/log.ts";
+import { machineProblem } from "@/lib/platform/machine-problem.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import type { Outcome, Problem } from "@/lib/quantity/problem.ts";
 import { batchFile } from "@/lib/store/batch-table.ts";
@@ -52,8 +54,11 @@ export async function POST(request: Request, { params }: Params): Promise<Respon
         const outcome = await work(line);
         line(outcome.ok ? { next: paths.benchImportBatch(id) } : { problems: problemSentences(outcome.problems) });
       } catch (error) {
-        console.error("loading an import failed", error);
-        line({ problems: problemSentences([{ code: "import-broke" }]) });
+        log().error(
+          { requestId: request.headers.get("x-request-id"), ...errorFacts(error) },
+          "loading an import failed",
+        );
+        line({ problems: problemSentences([machineProblem(error) ?? { code: "import-broke" }]) });
       }
       controller.close();
     },

@@ -1,3 +1,4 @@
+import { orMachineProblem } from "@/app/bench/or-machine-problem.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { requirePermission } from "@/lib/access/require-permission.ts";
 import { takeUploadTurn } from "@/lib/access/upload-turns.ts";
@@ -17,6 +18,10 @@ const around = 10_000;
 export async function POST(request: Request, { params }: { params: Promise<{ id: string }> }): Promise<Response> {
   const { id } = await params;
   const reply = replyTo(request, id);
+  return orMachineProblem(() => take(request, id, reply), reply);
+}
+
+async function take(request: Request, id: string, reply: ReturnType<typeof replyTo>): Promise<Response> {
   const context = await requestContext();
   // Asked before the body is read: nobody unknown gets to send twenty megabytes.
   const permitted = requirePermission(context.person, "edit-item");
