@@ -37,6 +37,10 @@ export async function run(args: string[]): Promise<number> {
     process.stdout.write(
       `Backed up ${manifest.entries} log entries and ${manifest.files.length} files to ${folder}; it holds ${withSigningKey ? "the registry's keys, the one that signs the log among them" : "the registry's keys but for the one that signs the log"}, so keep it private.\n`,
     );
+    if (registry.s3 !== null)
+      process.stdout.write(
+        `Photos and originals lie in the bucket "${registry.s3.bucket}" and are not in it: keep copies of the bucket, or use export.\n`,
+      );
     return 0;
   } catch (error) {
     if (error instanceof UsageError) throw error;

@@ -29,12 +29,12 @@ const fresh = (): string => {
 
 type Ran = { code: number | null; stdout: string; stderr: string };
 /** The command in its own process, while this one can still answer it. */
-const assay = (args: string[], dataDir: string): Promise<Ran> =>
+const assay = (args: string[], dataDir: string, more: Record<string, string> = {}): Promise<Ran> =>
   new Promise((resolve) => {
     const { DATABASE_URL: _, ...env } = process.env;
     const child = spawn(process.execPath, ["commands/assay.mjs", ...args], {
       cwd: root,
-      env: { ...env, DATA_DIR: dataDir },
+      env: { ...env, DATA_DIR: dataDir, ...more },
     });
     let stdout = "";
     let stderr = "";
@@ -251,6 +251,17 @@ describe("export", () => {
 });
 
 describe("backup and restore", () => {
+  it("says that files in a bucket are not in the backup", async () => {
+    const bucket = {
+      S3_ENDPOINT: "https://s3.example.org",
+      S3_BUCKET: "shelf",
+      S3_ACCESS_KEY_ID: "id",
+      S3_SECRET_ACCESS_KEY: "secret",
+    };
+    const { code, stdout } = await assay(["backup", fresh()], dataDir, bucket);
+    expect(code).toBe(0);
+    expect(stdout).toContain('lie in the bucket "shelf" and are not in it');
+  });
   it("bring back the same registry: log, photos and keys", { timeout: 120_000 }, async () => {
     const kept = fresh();
     const back = fresh();

@@ -16,7 +16,7 @@ it("a slow statement is written down as it was prepared, without its values; qui
   expect(told).toEqual([]);
   expect(await counted()).toBeGreaterThan(before);
   await db.$queryRaw`WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 8000000)
-    SELECT CAST(count(*) AS INTEGER) AS n FROM n WHERE i <> ${"nobodys-business"}`;
+    SELECT CAST(count(*) AS INTEGER) AS n FROM n WHERE CAST(i AS TEXT) <> ${"nobodys-business"}`;
   expect(told).toHaveLength(1);
   expect(told[0]).toMatchObject({ ms: expect.any(Number), statement: expect.stringContaining("WITH RECURSIVE n(i)") });
   expect(JSON.stringify(told)).not.toContain("nobodys-business");
