@@ -4,7 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import Database from "better-sqlite3";
-import { caseBytes, type Order, type Word } from "./worker.ts";
+import { caseBytes } from "./case-bytes.ts";
+import type { Order, Word } from "./worker.ts";
 
 /** The longest a case may keep a processor, in ms; a busy machine's clock would say nothing of it. */
 const longest = 5_000;

@@ -2,16 +2,13 @@ import { copyFileSync, mkdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import type { Context } from "../../lib/platform/context.ts";
 import { openDatabase } from "../../lib/store/database.ts";
+import { type CaseKind, caseBytes } from "./case-bytes.ts";
 import { type Ending, runFile, runPicture } from "./cases.ts";
-import { chanceOf } from "./chance.ts";
-import { mutatedPicture } from "./mutate-picture.ts";
-import { mutatedTable } from "./mutate-table.ts";
-import { samplePictures, sampleTables } from "./samples.ts";
 
 /** What the one who watches is told: a case begins, a case ended. Without the second within its time, the case hangs. */
 export type Word = { begins: number } | { ended: number; ending: Ending; cpuMs: number };
 export type Order = {
-  kind: "files" | "images";
+  kind: CaseKind;
   from: number;
   to: number;
   seed: number;
@@ -22,6 +19,31 @@ export type Order = {
 const tell = (word: Word): void => void process.send?.(word);
 /** Cases that share a database; a new one then, so that look-ups stay short. */
 const casesInOne = 250;
+
+async function workplace(
+  order: Order,
+  turn: number,
+): Promise<{ context: Context; itemId: string; dataDir: string; close: () => Promise<void> }> {
+  const dataDir = join(order.scratch, `${order.kind}-${turn}`);
+  mkdirSync(dataDir, { recursive: true });
+  const file = join(order.scratch, `${order.kind}-${turn}.db`);
+  copyFileSync(order.baseDatabase, file);
+  const db = openDatabase(file);
+  const person = { id: "fuzz", name: "Fuzz", email: "fuzz@example.org", role: "tester" as const };
+  await db.user.create({ data: person });
+  const words = { slug: "fuzz", name: "Fuzz", category: "other", ageGroup: "unknown", createdById: person.id };
+  const { id: itemId } = await db.item.create({ data: { ...words, foodContact: false, mouthable: false } });
+  return {
+    context: { db, person, clock: () => new Date("2026-11-20T10:00:00Z") },
+    itemId,
+    dataDir,
+    close: async () => {
+      await db.$disconnect();
+      rmSync(dataDir, { recursive: true, force: true });
+      for (const end of ["", "-wal", "-shm"]) rmSync(file + end, { force: true });
+    },
+  };
+}
 
 async function workplace(
   order: Order,
