@@ -45,40 +45,6 @@ async function workplace(
   };
 }
 
-async function workplace(
-  order: Order,
-  turn: number,
-): Promise<{ context: Context; itemId: string; dataDir: string; close: () => Promise<void> }> {
-  const dataDir = join(order.scratch, `${order.kind}-${turn}`);
-  mkdirSync(dataDir, { recursive: true });
-  const file = join(order.scratch, `${order.kind}-${turn}.db`);
-  copyFileSync(order.baseDatabase, file);
-  const db = openDatabase(file);
-  const person = { id: "fuzz", name: "Fuzz", email: "fuzz@example.org", role: "tester" as const };
-  await db.user.create({ data: person });
-  const words = { slug: "fuzz", name: "Fuzz", category: "other", ageGroup: "unknown", createdById: person.id };
-  const { id: itemId } = await db.item.create({ data: { ...words, foodContact: false, mouthable: false } });
-  return {
-    context: { db, person, clock: () => new Date("2026-11-20T10:00:00Z") },
-    itemId,
-    dataDir,
-    close: async () => {
-      await db.$disconnect();
-      rmSync(dataDir, { recursive: true, force: true });
-      for (const end of ["", "-wal", "-shm"]) rmSync(file + end, { force: true });
-    },
-  };
-}
-
-/** The bytes of one case, by its number and the run's seed. */
-export const caseBytes = async (order: Pick<Order, "kind" | "seed">, n: number) => {
-  const chance = chanceOf(order.seed * 1_000_003 + n * 2 + (order.kind === "files" ? 0 : 1));
-  if (order.kind === "files") return mutatedTable(sampleTables(), chance);
-  pictures ??= samplePictures();
-  return mutatedPicture(await pictures, chance);
-};
-let pictures: ReturnType<typeof samplePictures> | undefined;
-
 async function work(order: Order): Promise<void> {
   let place = await workplace(order, order.from);
   for (let n = order.from; n < order.to; n += 1) {
