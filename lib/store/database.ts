@@ -3,6 +3,7 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import { environment } from "../platform/environment.ts";
 import { PrismaClient as PostgresClient } from "./generated/postgres/client.ts";
 import { PrismaClient } from "./generated/sqlite/client.ts";
+import { TextClient } from "./text-client.ts";
 import { watched, watchStatements } from "./watch-statements.ts";
 
 /**
@@ -46,6 +47,7 @@ export function openDatabase(where: string): Database {
   if (isPostgresUrl(where)) {
     const adapter = new PrismaPg({
       connectionString: where,
+      Client: TextClient,
       connectionTimeoutMillis: 10_000,
       keepAlive: true,
       allowExitOnIdle: true,
