@@ -7,6 +7,7 @@ import {
   partsOf,
   withoutSpread,
 } from "@/lib/statistics/lognormal-random-effects.ts";
+import { nestedAnova } from "@/lib/statistics/nested-anova.ts";
 import { evaluate } from "@/lib/statistics/nested-reml.ts";
 
 // The searches only take a step that gains and fall back on slower ones, so a wrong slope would show in their time alone. Here every slope is
@@ -178,5 +179,18 @@ describe("nested components of scatter", () => {
       at(beta, alpha).slopeAlpha,
       slopeOf((a) => at(beta, a).deviance, alpha),
     );
+  });
+  it("finds a ratio of a million between components: balanced, REML is the analysis of variance", () => {
+    // Corbeil and Searle, Biometrics 32 (1976) 779 (from memory): the same where every estimate is positive.
+    const data = [10, 20, 35].flatMap((top, a) =>
+      [0, 1.5].flatMap((up, b) => [1e-3, -1e-3].map((e) => ({ a: `${a}`, b: `${a}${b}`, y: top + up + e }))),
+    );
+    const { a, b, error, reml } = nestedAnova(data);
+    for (const [one, other] of [
+      [reml.a, a],
+      [reml.b, b],
+      [reml.error, error],
+    ] as const)
+      expect(one / other).toBeCloseTo(1, 6);
   });
 });
