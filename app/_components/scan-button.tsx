@@ -1,7 +1,8 @@
 "use client";
 
 import { useId, useRef, useState } from "react";
-import { scanWords } from "@/lib/wording/scan.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { scanWordsIn } from "@/lib/wording/scan.ts";
 import { Actions, Button } from "./button.tsx";
 import dialogStyles from "./confirm-dialog.module.css";
 import styles from "./scan-button.module.css";
@@ -14,7 +15,8 @@ const patience = 12_000;
  * Reads a bar code with the camera, writes it into the field and sends the field's form. Shown where there are scripts and a
  * camera may be asked for; what reads the code is fetched when the button is pressed.
  */
-export function ScanButton({ field }: { field: string }) {
+export function ScanButton({ field, language = "en" }: { field: string; language?: Language }) {
+  const scanWords = scanWordsIn[language];
   const scripted = useScripted();
   const dialog = useRef<HTMLDialogElement>(null);
   const video = useRef<HTMLVideoElement>(null);

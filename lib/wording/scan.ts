@@ -1,3 +1,6 @@
+import { scanWords as spanish } from "./es/scan.ts";
+import type { ByLanguage, Sentences } from "./language.ts";
+
 /** What is said while the bar code of a thing is read by the camera. */
 export const scanWords = {
   open: "Scan the bar code",
@@ -13,3 +16,5 @@ export const scanWords = {
   trouble: "The camera could not be used. Type the number under the bars.",
   close: "Close",
 } as const;
+export type ScanWords = Sentences<typeof scanWords>;
+export const scanWordsIn: ByLanguage<ScanWords> = { en: scanWords, es: spanish };

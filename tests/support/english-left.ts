@@ -14,6 +14,7 @@ import { otherTestsIn } from "../../lib/wording/other-tests.ts";
 import { recomputeIn } from "../../lib/wording/recompute.ts";
 import { figuresIn } from "../../lib/wording/result-figures.ts";
 import { revisionsIn } from "../../lib/wording/revisions.ts";
+import { scanWordsIn } from "../../lib/wording/scan.ts";
 import { sessionsIn } from "../../lib/wording/sessions.ts";
 import { shareIn } from "../../lib/wording/share.ts";
 import { siteWordsIn } from "../../lib/wording/site-words.ts";
@@ -37,6 +38,7 @@ export const catalogues = {
   otherTestsIn,
   recomputeIn,
   revisionsIn,
+  scanWordsIn,
   sessionsIn,
   shareIn,
   siteWordsIn,

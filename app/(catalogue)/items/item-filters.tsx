@@ -53,7 +53,7 @@ export function ItemFilters({ search, counts, language }: { search: ItemSearch; 
         <Button kind="primary" type="submit">
           {searchPage.search}
         </Button>
-        <ScanButton field="items-q" />
+        <ScanButton field="items-q" language={language} />
       </Actions>
       <div className={styles.more}>
         <Disclosure summary={searchPage.more} open={more}>
