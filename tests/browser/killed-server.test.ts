@@ -1,79 +1,35 @@
 import { randomInt, randomUUID } from "node:crypto";
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync } from "node:fs";
 import { join } from "node:path";
-import Database from "better-sqlite3";
-import type { Browser, BrowserContext } from "playwright-core";
-import sharp from "sharp";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { sha256 } from "@/lib/platform/sha256.ts";
+import { expect, it } from "vitest";
+import { openDatabase } from "@/lib/store/database.ts";
 import { assay } from "../assay/run-assay.ts";
-import { openBrowser } from "../support/browser.ts";
+import { builtActions, signedInCookie } from "../support/ask-door.ts";
+import { crashFaults } from "../support/crash-check.ts";
+import { type Acknowledged, type CrashLoad, noisyPhotos, untilItDies } from "../support/crash-load.ts";
 import { served } from "../support/served.ts";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser?.close());
+/** `npm run crash -- --kills N` asks for more. */
+const kills = Number(process.env["CRASH_KILLS"] ?? 8);
 
-async function signedIn(): Promise<BrowserContext> {
-  const context = await browser.newContext({ baseURL: served().base });
-  const page = await context.newPage();
-  const [email = "", password = ""] = (served().passwords["tester"] ?? "").split(" ");
-  await page.goto("/account/sign-in");
-  await page.getByLabel("E-mail").fill(email);
-  await page.getByLabel("Password").fill(password);
-  await page.getByRole("main").getByRole("button", { name: "Sign in" }).click();
-  await page.waitForURL((url) => !url.pathname.endsWith("/sign-in"));
-  await page.close();
-  return context;
-}
+const open = () => openDatabase(join(served().dataDir, "registry.db"));
 
-type Answer = Record<string, string>;
-/** The answer, or null where the server died before it came. */
-const post = async (context: BrowserContext, path: string, options: object): Promise<Answer | null> => {
-  const headers = { accept: "application/json" };
-  const answer = await context.request.post(path, { headers, timeout: 20_000, ...options }).catch(() => null);
-  return answer?.ok() ? await answer.json().catch(() => null) : null;
-};
-
-/** Photos like no other, large enough to keep the server busy for a moment. */
-async function noisyPhotos(count: number): Promise<Buffer[]> {
-  const noise = { type: "gaussian" as const, mean: 128, sigma: 40 };
-  const base = await sharp({ create: { width: 1200, height: 900, channels: 3, background: "#888", noise } })
-    .jpeg()
-    .toBuffer();
-  const edge = (n: number) => ({ left: n, top: n, width: 1100, height: 800 });
-  return Promise.all(Array.from({ length: count }, (_, n) => sharp(base).extract(edge(n)).jpeg().toBuffer()));
-}
-
-const readingsOf = (partId: string, round: string) => ({
-  step: "readings",
-  partId,
-  instrumentId: null,
-  settings: {
-    date: "2026-11-20",
-    timeZone: "UTC",
-    unit: "ppm",
-    quantity: "bulk-mass-fraction",
-    k: 2,
-    decimal: "point",
-  },
-  elements: ["Pb"],
-  show: { error: true, limit: false },
-  rows: [1, 2, 3, 4, 5].map((n) => ({
-    sample: "killed",
-    number: `${round}-${n}`,
-    spot: "1",
-    "Pb value": String(100 + n),
-    "Pb error": "9",
-  })),
-});
-
-it("killed at ten random moments between upload and save, nothing saved is lost and every orphan is listed", async () => {
-  const context = await signedIn();
-  const start = await post(context, "/bench/table/send", {
-    data: {
+/** A registry that publishes unreviewed, an item to send photos and readings to, and one that is published already. */
+async function prepared(): Promise<CrashLoad> {
+  const { base, passwords, dataDir } = served();
+  const db = openDatabase(join(dataDir, "registry.db"));
+  await db.registry.updateMany({ data: { approvalsNeeded: 0 } });
+  const { id: publishedItemId } = await db.item.findFirstOrThrow({
+    where: { state: "published" },
+    orderBy: { slug: "asc" },
+  });
+  await db.$disconnect();
+  const actions = builtActions(join(import.meta.dirname, "..", ".."));
+  const cookie = await signedInCookie(base, actions, passwords["owner"] ?? "");
+  const answer = await fetch(`${base}/bench/table/send`, {
+    method: "POST",
+    headers: { cookie, origin: base, "content-type": "application/json" },
+    body: JSON.stringify({
       step: "item",
       sendId: randomUUID(),
       item: {
@@ -86,82 +42,76 @@ it("killed at ten random moments between upload and save, nothing saved is lost 
       },
       object: { label: "jug 1", howGot: "given", whoPaid: "nobody" },
       part: { name: "glaze", material: "glaze", form: "coating" },
-    },
+    }),
   });
-  const { itemId = "", partId = "" } = start ?? {};
-  expect(partId).not.toBe("");
-  const photos = await noisyPhotos(100);
-  const upload = () =>
-    post(context, `/bench/items/${itemId}/photos/upload`, {
-      multipart: { photo: { name: "noisy.jpg", mimeType: "image/jpeg", buffer: photos.pop() ?? Buffer.alloc(0) } },
-    });
-  // How long a sending takes on a server that has just begun, so that the moments fall into it.
-  await served().kill();
-  await served().start();
-  const before = performance.now();
-  const saved = { photos: [(await upload())?.["id"] ?? ""], batches: [] as string[] };
-  const whole = Math.ceil(performance.now() - before);
-  const moments: number[] = [];
-  for (let round = 1; round <= 10; round += 1) {
-    // Sent one after the other until the server dies under them.
-    const untilItDies = async (send: () => Promise<Answer | null>, done: (answer: Answer) => void) => {
-      for (let answer = await send(); answer !== null; answer = await send()) done(answer);
-    };
-    let sheet = 0;
-    const sending = [
-      untilItDies(upload, ({ id = "" }) => saved.photos.push(id)),
-      untilItDies(
-        () => post(context, "/bench/table/send", { data: readingsOf(partId, `${round}.${sheet++}`) }),
-        ({ batchId = "" }) => saved.batches.push(batchId),
-      ),
-    ];
-    const moment = randomInt(0, Math.ceil(whole * 1.5));
-    moments.push(moment);
-    await new Promise((resolve) => setTimeout(resolve, moment));
+  const { itemId, partId } = (await answer.json()) as { itemId: string; partId: string };
+  expect(partId).toMatch(/\w/);
+  return { base, actions, cookie, itemId, partId, publishedItemId };
+}
+
+it(
+  `killed at ${kills} random moments under imports, uploads and publishing, nothing acknowledged is lost and nothing is half done`,
+  async () => {
+    const load = await prepared();
+    const photos = await noisyPhotos(64);
+    const done: Acknowledged = { photos: [], sheets: [], files: [], publications: [] };
+    const faults = { lost: [] as string[], halfDone: [] as string[] };
+    for (let round = 1; round <= kills; round += 1) {
+      const sending = untilItDies(load, done, photos);
+      // Often enough within the first sendings of a server that has just begun, often enough in the midst of work.
+      const moment = randomInt(0, round % 2 === 0 ? 600 : 2_500);
+      await Promise.race([sending, new Promise((resolve) => setTimeout(resolve, moment))]);
+      await served().kill();
+      await sending;
+      const db = open();
+      const found = await crashFaults(db, served().dataDir, done);
+      await db.$disconnect();
+      faults.lost.push(...found.lost);
+      faults.halfDone.push(...found.halfDone);
+      await served().start();
+      if (round % 20 === 0) console.log(`  ${round} kills`);
+    }
+    const acknowledged = Object.entries(done).map(([what, list]) => `${list.length} ${what}`);
+    const writes = Object.values(done).reduce((sum, list) => sum + list.length, 0);
+    console.log(
+      [
+        "",
+        "kills  acknowledged writes  lost  half-done",
+        `${String(kills).padEnd(7)}${String(writes).padEnd(21)}${String(faults.lost.length).padEnd(6)}${faults.halfDone.length}`,
+        `(${acknowledged.join(", ")})`,
+        "",
+      ].join("\n"),
+    );
+    expect(faults).toEqual({ lost: [], halfDone: [] });
+    for (const list of Object.values(done)) expect(list.length).toBeGreaterThan(0);
+
     await served().kill();
-    await Promise.all(sending);
-    await served().start();
-  }
-  console.log(
-    `killed after ${moments.join(", ")} ms (a sending takes ${whole} ms); saved: ${saved.photos.length} photos, ${saved.batches.length} files of readings`,
-  );
+    // What the commands say of it: log and database whole; of the files nothing missing or changed, orphans listed by name.
+    const { code, stdout, stderr } = await assay("verify-all", served().dataDir);
+    expect(stdout).toContain("the database: whole");
+    expect(stdout).toMatch(/\d+ entries, all hashes agree/);
+    expect(stdout).not.toMatch(/^(?:missing|changed|damaged)/m);
+    const strays = await straysFoundApart();
+    const listed = stdout.split("\n").flatMap((line) => /^(?:orphan|unfinished): ([^,]+),/.exec(line)?.[1] ?? []);
+    expect(listed.sort(), stderr).toEqual(strays);
+    expect(code).toBe(strays.length > 0 ? 1 : 0);
+    console.log(`${strays.length} orphans, all listed`);
+  },
+  120_000 + kills * 20_000,
+);
 
-  const db = new Database(join(served().dataDir, "registry.db"), { readonly: true });
-  const rows = <T>(sql: string, ...values: unknown[]) => db.prepare(sql).all(...values) as T[];
-  expect(rows("PRAGMA integrity_check")).toEqual([{ integrity_check: "ok" }]);
-  // What was answered as saved is there.
-  for (const id of saved.photos) {
-    const files = rows<{ key: string; sha256: string }>(`SELECT key, sha256 FROM "PhotoFile" WHERE photoId = ?`, id);
-    expect(files.length, `files of photo ${id}`).toBeGreaterThan(0);
-    for (const file of files)
-      expect(sha256(readFileSync(join(served().dataDir, "photos", file.key)))).toBe(file.sha256);
-  }
-  for (const id of saved.batches)
-    expect(rows(`SELECT id FROM "Reading" WHERE batchId = ? AND componentId = ?`, id, partId)).toHaveLength(5);
-  // No import is half written, whether its answer came or not.
-  for (const batch of rows<{ state: string; n: number }>(
-    `SELECT b.state, count(r.id) AS n FROM "ImportBatch" b LEFT JOIN "Reading" r ON r.batchId = b.id
-     WHERE b.source = 'hand' AND b.fileName LIKE 'by hand%' AND b.rowsTotal IN (0, 6) GROUP BY b.id`,
-  ))
-    expect([batch.state, batch.n]).toEqual(batch.state === "imported" ? ["imported", 5] : ["uploaded", 0]);
-
-  // Every file on the disk that no record names, found apart from the command, stands in its list.
-  const named = new Set(
-    rows<{ path: string }>(
-      `SELECT 'photos/' || key AS path FROM "PhotoFile" UNION SELECT 'photos/' || fileKey FROM "Photo"
-       UNION SELECT 'originals/' || originalKey FROM "Photo" WHERE originalKey IS NOT NULL`,
-    ).map((row) => row.path),
-  );
-  db.close();
-  const strays = ["photos", "originals"]
+/** Every file on the disk that no record names, found apart from the command. */
+async function straysFoundApart(): Promise<string[]> {
+  const db = open();
+  const photos = await db.photo.findMany();
+  const files = await db.photoFile.findMany();
+  await db.$disconnect();
+  const named = new Set([
+    ...files.map((file) => `photos/${file.key}`),
+    ...photos.flatMap(({ fileKey, originalKey }) => [`photos/${fileKey}`, `originals/${originalKey}`]),
+  ]);
+  return ["photos", "originals"]
     .flatMap((folder) => readdirSync(join(served().dataDir, folder)).map((name) => `${folder}/${name}`))
     .filter((path) => !named.has(path))
     .sort();
-  const { code, stdout } = await assay("verify-files", served().dataDir);
-  const listed = stdout.split("\n").flatMap((line) => /^(?:orphan|unfinished): ([^,]+),/.exec(line)?.[1] ?? []);
-  expect(listed.sort()).toEqual(strays);
-  expect(stdout).not.toMatch(/^(?:missing|changed)/m);
-  expect(code).toBe(strays.length > 0 ? 1 : 0);
-  console.log(`${strays.length} orphans, all listed`);
-  await context.close();
-}, 300_000);
+}
