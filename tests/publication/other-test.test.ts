@@ -48,6 +48,9 @@ it.each([
   expect(read.ok && read.value.value).toBeCloseTo(expected, 10);
 });
 
+it("a unit of no kind of test is refused", () => {
+  expect(testResult({ ...test, unit: "grains" })).toMatchObject({ problems: [{ code: "test-unit", found: "grains" }] });
+});
 it("a test that holds neither a value nor a limit is refused", () => {
   expect(testResult({ ...test, value: null, reportingLimit: null, valueText: "lost" })).toMatchObject({
     problems: [{ code: "test-value-unreadable", found: "lost" }],

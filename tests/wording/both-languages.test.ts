@@ -135,6 +135,12 @@ describe("an item's answer", () => {
     );
     expect(told("uneven", { state: "range-only", range: null })).toMatch(/no es igual en toda la parte\.(?! Hallamos)/);
   });
+  it("several parts in which nothing was seen are told in the plural", () => {
+    const snapshot = structuredClone(sampleSnapshot());
+    const none = sampleSnapshotOf("not-detected").specimens[0]!.parts[0]!;
+    snapshot.specimens[0]!.parts = [snapshot.specimens[0]!.parts[0]!, none, { ...none, id: "another" }];
+    expect(itemAnswer(snapshot, "es").sentences.join(" ")).toContain("2 no detectados");
+  });
   it("a result taken back, and the whole mug", () => {
     expect(itemAnswer(sampleWithdrawal(), "es").sentences).toHaveLength(
       itemAnswer(sampleWithdrawal()).sentences.length,
