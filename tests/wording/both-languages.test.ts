@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type LogFault, logFaultCodes } from "@/lib/publication/verify-log.ts";
 import type { Problem } from "@/lib/quantity/problem.ts";
-import { amountRecord } from "@/lib/wording/amounts.ts";
+import { amountRecord, amountsIn } from "@/lib/wording/amounts.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
 import { madeText } from "@/lib/wording/catalogue.ts";
 import { problemWords as spanishProblems } from "@/lib/wording/es/problems.ts";
@@ -147,6 +147,13 @@ describe("an item's answer", () => {
     );
     expect(itemAnswer(sampleSnapshot(), "es").verdict).toBe(itemAnswer(sampleSnapshot()).verdict);
   });
+});
+
+it("an article runs together with de and a; a name with its own full stop ends the sentence", () => {
+  const { areaOf, weightOf, about } = amountsIn.es;
+  expect(weightOf("el sello")).toBe("el peso del sello");
+  expect(areaOf("la alfombra junto a el sillón")).toBe("la superficie de la alfombra junto al sillón");
+  expect(about(true, "1 cm.")).toBe("Como máximo, alrededor de 1 cm.");
 });
 
 describe("words that are looked up", () => {
