@@ -49,6 +49,13 @@ async function prepared(): Promise<CrashLoad> {
   return { base, actions, cookie, itemId, partId, publishedItemId };
 }
 
+/** Settled when every kind of write has been acknowledged once more, or after half a minute. */
+async function oneMoreOfEach(done: Acknowledged): Promise<void> {
+  const before = Object.values(done).map((list) => list.length);
+  const more = () => Object.values(done).every((list, kind) => list.length > (before[kind] ?? 0));
+  for (let n = 0; n < 600 && !more(); n += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+}
+
 it(
   `killed at ${kills} random moments under imports, uploads and publishing, nothing acknowledged is lost and nothing is half done`,
   async () => {
@@ -58,8 +65,10 @@ it(
     const faults = { lost: [] as string[], halfDone: [] as string[] };
     for (let round = 1; round <= kills; round += 1) {
       const sending = untilItDies(load, done, photos);
-      // Often enough within the first sendings of a server that has just begun, often enough in the midst of work.
-      const moment = randomInt(0, round % 2 === 0 ? 600 : 2_500);
+      // In turn: within the first sendings of a server that has just begun; and once each sender has had its answer, however busy
+      // the machine is, in the midst of the next.
+      if (round % 2 === 0) await Promise.race([sending, oneMoreOfEach(done)]);
+      const moment = randomInt(0, 600);
       await Promise.race([sending, new Promise((resolve) => setTimeout(resolve, moment))]);
       await served().kill();
       await sending;
