@@ -117,7 +117,6 @@ const paint = {
 const areal = { ...paint, title: "Lead-based paint, areal definition", quantity: "coating-areal", value: 1.0 } as const;
 const byMass = {
   ...paint,
-  title: "Lead-based paint, mass definition",
   quantity: "coating-mass-fraction",
   value: percent(0.5),
   note: "At exactly 0.5 % the two EPA sections disagree, so both are kept.",
@@ -335,6 +334,7 @@ export const usHousing: LimitRow[] = [
   limit({
     ...areal,
     id: "LBP-AREAL-STATUTE",
+    title: "Lead-based paint, areal definition of the statute",
     family: "us-lead-based-paint-areal-statute",
     failsAt: ">",
     citation: "Title X section 1004(14); 15 USC 2681(9)",
@@ -346,6 +346,7 @@ export const usHousing: LimitRow[] = [
   limit({
     ...byMass,
     id: "LBP-MASS-745-103",
+    title: "Lead-based paint, mass definition for disclosure",
     family: "us-lead-based-paint-mass-103",
     failsAt: ">=",
     citation: "40 CFR 745.103",
@@ -357,6 +358,7 @@ export const usHousing: LimitRow[] = [
   limit({
     ...byMass,
     id: "LBP-MASS-745-223",
+    title: "Lead-based paint, mass definition for abatement",
     family: "us-lead-based-paint-mass-223",
     failsAt: ">",
     citation: "40 CFR 745.223",
@@ -368,6 +370,7 @@ export const usHousing: LimitRow[] = [
   limit({
     ...byMass,
     id: "LBP-MASS-STATUTE",
+    title: "Lead-based paint, mass definition of the statute",
     family: "us-lead-based-paint-mass-statute",
     failsAt: ">",
     citation: "Title X section 1004(14); 15 USC 2681(9)",

@@ -32,7 +32,10 @@ export const limitTitles: Record<string, string> = {
   "HUD lead hazard rule for assisted housing, fall-back figures":
     "Regla del HUD sobre el plomo en viviendas con ayuda pública, cifras supletorias",
   "Lead-based paint, areal definition": "Pintura con plomo, definición por superficie",
-  "Lead-based paint, mass definition": "Pintura con plomo, definición por masa",
+  "Lead-based paint, areal definition of the statute": "Pintura con plomo, definición por superficie de la ley",
+  "Lead-based paint, mass definition for disclosure": "Pintura con plomo, definición por masa para la declaración",
+  "Lead-based paint, mass definition for abatement": "Pintura con plomo, definición por masa para la eliminación",
+  "Lead-based paint, mass definition of the statute": "Pintura con plomo, definición por masa de la ley",
   "Soil-lead hazard standard (TSCA section 403)": "Norma sobre el peligro del plomo en suelos (TSCA, sección 403)",
   "Residential soil screening level of 1994 (clean-up sites)":
     "Nivel de cribado de suelos residenciales de 1994 (lugares de saneamiento)",
