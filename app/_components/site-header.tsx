@@ -41,14 +41,16 @@ export function SiteHeader({ language }: { language: Language }) {
             <li>
               <a href={paths.corrections()}>{words.corrections}</a>
             </li>
-            <LanguageLink />
           </ul>
         </nav>
-        <p className={styles.bench}>
-          <PageLink href={paths.bench()} language={language}>
-            {words.signIn}
-          </PageLink>
-        </p>
+        <ul className={styles.aside}>
+          <LanguageLink />
+          <li>
+            <PageLink href={paths.bench()} language={language}>
+              {words.signIn}
+            </PageLink>
+          </li>
+        </ul>
       </div>
     </header>
   );
