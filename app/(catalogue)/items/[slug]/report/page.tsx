@@ -8,7 +8,7 @@ import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
 import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
 import { itemAnswer } from "@/lib/wording/answers.ts";
 import { reviewText } from "@/lib/wording/catalogue.ts";
-import { listed, plainDate } from "@/lib/wording/formats.ts";
+import { listed, plainDate, timeInZone } from "@/lib/wording/formats.ts";
 import { categoryLabels, labelOf } from "@/lib/wording/labels.ts";
 import { methodName } from "@/lib/wording/models.ts";
 import { reportRows, shareWords, shortCautions } from "@/lib/wording/share.ts";
@@ -30,7 +30,7 @@ export default async function ReportPage(props: ShareProps) {
       <header className={styles.head}>
         <p className="small">
           {snapshot.registry.name} · {labelOf(categoryLabels, snapshot.item.category)} ·{" "}
-          {shareWords.reportOf(snapshot.revision, snapshot.publishedAt)}
+          {shareWords.reportOf(snapshot.revision, timeInZone(snapshot.publishedAt, "UTC"))}
         </p>
         <h1>{snapshot.item.name}</h1>
         {snapshot.revision < newest ? <p className={styles.stop}>{shareWords.superseded(newest)}</p> : null}
