@@ -8,13 +8,13 @@ import type { Language } from "@/lib/wording/language.ts";
 import { SiteFooter } from "../_components/site-footer.tsx";
 import { SiteHeader } from "../_components/site-header.tsx";
 
-// A fall-back cut to the same size: the page does not jump. The text's own face is "optional", so it never flashes either.
+// Fall-backs cut to the same size, and faces that are taken only when they come in time: the page neither jumps nor flashes.
 const serif = localFont({
   // One weight, for headings and what is said loudest; globals.css asks for it on wide screens only, so it is not fetched ahead.
   src: "../../node_modules/@fontsource/source-serif-4/files/source-serif-4-latin-600-normal.woff2",
   weight: "600",
   variable: "--font-serif",
-  display: "swap",
+  display: "optional",
   preload: false,
   adjustFontFallback: "Times New Roman",
 });
