@@ -310,10 +310,10 @@ export function instrumentDay(
   language: Language = "en",
 ): string {
   const own = (sessions ?? []).filter((s) => s.instrument.serial === serial);
-  return own.length === 0
-    ? published
-    : dayStates(
-        own.flatMap((s) => s.fitness),
-        language,
-      );
+  if (own.length === 0) return published;
+  const days = own.map((s) => dayStates(s.fitness, language));
+  // What every sitting showed alike is said once; else each is told by its day.
+  return new Set(days).size === 1
+    ? days[0]!
+    : own.map((s, at) => `${plainDate(s.startedAt.slice(0, 10), language)}: ${days[at]}`).join(". ");
 }

@@ -134,11 +134,20 @@ describe("a day in one line", () => {
     expect(aboutElement("Pb", null)).toBe("lead");
   });
   it("an instrument without a session of its own keeps the word it was published with", () => {
-    const sessions = [
-      { instrument: { serial: "A1" }, fitness: [{ element: "Pb", mode: null, state: "fit" }] },
-    ] as never;
+    const sitting = (day: number, state: "fit" | "not-fit") =>
+      ({
+        instrument: { serial: "A1" },
+        startedAt: at("09:00", day),
+        fitness: [{ element: "Pb", mode: null, state }],
+      }) as never;
+    const sessions = [sitting(12, "fit")];
     expect(instrumentDay(sessions, "A1", "published word")).toBe("fit: lead");
     expect(instrumentDay(sessions, "B2", "published word")).toBe("published word");
+    // Two sittings are not poured into one list: an element would stand in it twice, or fit and not fit at once.
+    expect(instrumentDay([sitting(12, "fit"), sitting(19, "fit")], "A1", "published word")).toBe("fit: lead");
+    expect(instrumentDay([sitting(12, "fit"), sitting(19, "not-fit")], "A1", "published word")).toBe(
+      "12 September 2026: fit: lead. 19 September 2026: not fit: lead",
+    );
     expect(instrumentDay(undefined, "A1", "published word")).toBe("published word");
   });
 });
