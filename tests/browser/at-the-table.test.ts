@@ -117,6 +117,8 @@ it("a sheet written without a connection outlives its tab, and is sent once when
   await second.getByRole("link", { name: "Photos and spots" }).click();
   await second.getByRole("link", { name: /^Spots and known length/ }).click();
   await second.getByText("2 readings and 2 spots: 1 shot on each, in order of time.").waitFor();
+  // A key before the page has woken up does nothing.
+  await second.waitForLoadState("networkidle");
   await second.getByRole("button", { name: /^Join them in this order/ }).press("Enter");
   await second.getByText("2 readings are joined to spots.").waitFor();
   await second.getByRole("button", { name: "Undo" }).press("Enter");

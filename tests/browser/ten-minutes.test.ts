@@ -81,6 +81,8 @@ async function sendPhotos(me: CountedPerson, item: string, from: number, count: 
 async function markSpots(me: CountedPerson, count: number): Promise<void> {
   const { page } = me;
   await me.link(/^Spots and known length/);
+  // A click before the page has woken up marks nothing.
+  await page.waitForLoadState("networkidle");
   const stage = page.locator("[class*=photo-stage] img, [class*=frame] img").first();
   const rows = page.getByRole("table", { name: "Spots on this photo" }).getByRole("row");
   for (let n = 0; n < count; n += 1) {
