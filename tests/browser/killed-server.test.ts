@@ -10,7 +10,7 @@ import { type Acknowledged, type CrashLoad, noisyPhotos, untilItDies } from "../
 import { served } from "../support/served.ts";
 
 /** `npm run crash -- --kills N` asks for more. */
-const kills = Number(process.env["CRASH_KILLS"] ?? 8);
+const kills = Number(process.env["CRASH_KILLS"] ?? 10);
 
 const open = () => openDatabase(join(served().dataDir, "registry.db"));
 
