@@ -3,8 +3,9 @@
 import { spawnSync } from "node:child_process";
 import { randomBytes } from "node:crypto";
 import { chmodSync, chownSync, existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
-import { createServer } from "node:net";
+import { tmpdir } from "node:os";
 import { delimiter, join } from "node:path";
+import { anyFreePort } from "./any-free-port.mjs";
 
 const debian = "/usr/lib/postgresql";
 
@@ -32,14 +33,6 @@ function runner() {
   throw new Error("PostgreSQL does not run as root, and there is neither a user postgres nor a user nobody.");
 }
 
-const freePort = () =>
-  new Promise((resolve) => {
-    const probe = createServer().listen(0, "127.0.0.1", () => {
-      const { port } = probe.address();
-      probe.close(() => resolve(port));
-    });
-  });
-
 /**
  * Starts a server. `durable` keeps every write as a real server would; without it a test run is several times faster.
  * `url(name)` is a database's address; `kill` ends every process of it at once, `start` starts it again over the same folder.
@@ -48,7 +41,7 @@ export async function startPostgres({ durable = false } = {}) {
   const bin = findPostgres();
   if (bin === null) throw new Error("There is no PostgreSQL server on this machine (POSTGRES_BIN names its folder).");
   const as = runner();
-  const folder = mkdtempSync("/tmp/assay-postgres-");
+  const folder = mkdtempSync(join(tmpdir(), "assay-postgres-"));
   if (as.uid !== undefined) chownSync(folder, as.uid, as.gid);
   const password = randomBytes(18).toString("hex");
   const passwordFile = join(folder, "password");
@@ -66,7 +59,7 @@ export async function startPostgres({ durable = false } = {}) {
     ...["--auth=scram-sha-256", `--pwfile=${passwordFile}`],
   ]);
   rmSync(passwordFile);
-  const port = await freePort();
+  const port = await anyFreePort("127.0.0.1");
   const settings = {
     listen_addresses: "127.0.0.1",
     port,

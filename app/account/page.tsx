@@ -9,9 +9,10 @@ import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { currentPerson } from "@/lib/access/current-person.ts";
 import { may } from "@/lib/access/permissions.ts";
 import { paths } from "@/lib/platform/paths.ts";
-import { newPassword, passwordWords } from "@/lib/wording/account.ts";
+import { passwordWords } from "@/lib/wording/account.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { changePassword } from "./actions.ts";
+import { NewPasswordField } from "./new-password-field.tsx";
 import { signOut } from "./sign-in/actions.ts";
 
 export const metadata: Metadata = { title: "Your account", robots: { index: false } };
@@ -46,16 +47,7 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
               required
               width={32}
             />
-            <TextField
-              name="password"
-              label={passwordWords.next}
-              hint={newPassword.hint}
-              type="password"
-              autoComplete="new-password"
-              minLength={newPassword.least}
-              required
-              width={32}
-            />
+            <NewPasswordField label={passwordWords.next} />
           </ActionForm>
         </Entry>
       </Ledger>

@@ -1,8 +1,8 @@
 import { parseArgs } from "node:util";
+import { isPostgresUrl } from "../../lib/platform/environment.ts";
 import { sha256 } from "../../lib/platform/sha256.ts";
 import { verifySignature } from "../../lib/platform/signing-key.ts";
 import { type LogToVerify, verifyLog } from "../../lib/publication/verify-log.ts";
-import { isPostgresUrl } from "../../lib/store/database.ts";
 import { logFaultSentence } from "../../lib/wording/log-faults.ts";
 import { fetchedLog } from "./fetched-log.ts";
 import { fileLog, postgresLog } from "./file-log.ts";

@@ -1,6 +1,7 @@
 import { isAbsolute, join, resolve } from "node:path";
 import { z } from "zod";
 import { readS3Settings, type S3Settings } from "./s3-settings.ts";
+import { usable } from "./usable-environment.ts";
 
 /** The environment, read once and checked; a wrong value stops the start with a sentence that names it. */
 const schema = z.object({
@@ -26,14 +27,7 @@ export type Environment = {
 };
 
 export function readEnvironment(source: Record<string, string | undefined>): Environment {
-  const parsed = schema.safeParse(source);
-  if (!parsed.success) {
-    const lines = parsed.error.issues.map(
-      (i) => `  ${i.path.join(".")}: ${i.message}; found ${JSON.stringify(source[String(i.path[0])])}`,
-    );
-    throw new Error(`The environment is not usable:\n${lines.join("\n")}`);
-  }
-  const e = parsed.data;
+  const e = usable(schema.safeParse(source), source);
   const dataDir = resolve(/* turbopackIgnore: true */ e.DATA_DIR);
   return {
     port: e.PORT,
@@ -45,7 +39,8 @@ export function readEnvironment(source: Record<string, string | undefined>): Env
   };
 }
 
-const isPostgres = (url: string): boolean => /^postgres(ql)?:\/\//.test(url) && URL.canParse(url);
+export const isPostgresUrl = (where: string): boolean => /^postgres(ql)?:\/\//.test(where);
+const isPostgres = (url: string): boolean => isPostgresUrl(url) && URL.canParse(url);
 /** A wrong address is told by its scheme alone: it may hold a password. */
 const schemeOf = (url: string): string => `${url.split(":")[0]}:…`;
 

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { usable } from "./usable-environment.ts";
 
 /** How the process runs, from the environment: apart from what it serves (environment.ts). Checked at the start. */
 const whole = (least: number, most: number) => z.coerce.number().int().min(least).max(most);
@@ -22,12 +23,7 @@ export type Running = z.infer<typeof schema>;
 export function readRunning(source: Record<string, string | undefined>): Running {
   // An empty variable, as unit files and containers leave them, is one not set.
   const given = Object.fromEntries(Object.entries(source).filter(([, value]) => value !== ""));
-  const parsed = schema.safeParse(given);
-  if (parsed.success) return parsed.data;
-  const lines = parsed.error.issues.map(
-    (i) => `  ${i.path.join(".")}: ${i.message}; found ${JSON.stringify(source[String(i.path[0])])}`,
-  );
-  throw new Error(`The environment is not usable:\n${lines.join("\n")}`);
+  return usable(schema.safeParse(given), source);
 }
 
 let cached: Running | undefined;

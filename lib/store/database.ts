@@ -1,6 +1,6 @@
 import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
 import { PrismaPg } from "@prisma/adapter-pg";
-import { environment } from "../platform/environment.ts";
+import { environment, isPostgresUrl } from "../platform/environment.ts";
 import { PrismaClient as PostgresClient } from "./generated/postgres/client.ts";
 import { PrismaClient } from "./generated/sqlite/client.ts";
 import { TextClient } from "./text-client.ts";
@@ -35,7 +35,6 @@ const known = <T extends object>(db: T, dialect: Dialect): T => {
   return db;
 };
 
-export const isPostgresUrl = (where: string): boolean => /^postgres(ql)?:\/\//.test(where);
 const busyTimeout = 10_000;
 const transactionOptions = { maxWait: 30_000, timeout: 600_000 };
 

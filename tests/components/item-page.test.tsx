@@ -5,35 +5,26 @@ import { ItemView } from "@/app/(catalogue)/_item/item-view.tsx";
 import { JsonLd } from "@/app/(catalogue)/_item/json-ld.tsx";
 import { itemSearchHref, readItemSearch } from "@/app/(catalogue)/items/item-search.ts";
 import { revisionDifference } from "@/lib/publication/revision-difference.ts";
-import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
+import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { contributionSource } from "@/lib/wording/budget.ts";
 import { resultText } from "@/lib/wording/formats.ts";
 import { verdictText } from "@/lib/wording/verdicts.ts";
 import {
   sampleCorrection,
+  sampleEntry,
   sampleSnapshot,
   sampleSnapshotOf,
   sampleStates,
   sampleWithdrawal,
 } from "@/tests/support/sample-snapshot.ts";
 
-const entry = (snapshot: Snapshot): LogEntry => ({
-  seq: snapshot.revision,
-  slug: snapshot.slug,
-  revision: snapshot.revision,
-  kind: snapshot.kind,
-  publishedAt: snapshot.publishedAt,
-  snapshotSha256: "a".repeat(64),
-  previousHash: "0".repeat(64),
-  hash: "b".repeat(64),
-});
 const page = (snapshot: Snapshot, others: Snapshot[] = []): string =>
   renderToStaticMarkup(
     <ItemView
       snapshot={snapshot}
-      entry={entry(snapshot)}
+      entry={sampleEntry(snapshot)}
       baseUrl="https://shelf.example"
-      revisions={[...others, snapshot].map(entry)}
+      revisions={[...others, snapshot].map(sampleEntry)}
       changes={others.at(-1) ? revisionDifference(others.at(-1)!, snapshot) : null}
       today="2026-11-24"
     />,

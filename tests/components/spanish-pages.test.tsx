@@ -12,36 +12,27 @@ import { CompareTable } from "@/app/(catalogue)/items/compare/compare-table.tsx"
 import MethodsPage from "@/app/(catalogue)/methods/page.tsx";
 import { parseAmounts } from "@/lib/amounts/amounts-form.ts";
 import { revisionDifference } from "@/lib/publication/revision-difference.ts";
-import type { LogEntry, Snapshot } from "@/lib/publication/snapshot.ts";
+import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { amountExamples } from "@/lib/wording/amount-figures.ts";
 import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import { problemSentenceIn } from "@/lib/wording/problems.ts";
 import { englishLeft, textsIn } from "@/tests/support/english-left.ts";
 import {
   sampleCorrection,
+  sampleEntry,
   sampleSnapshot,
   sampleSnapshotOf,
   sampleStates,
   sampleWithdrawal,
 } from "@/tests/support/sample-snapshot.ts";
 
-const entry = (snapshot: Snapshot): LogEntry => ({
-  seq: snapshot.revision,
-  slug: snapshot.slug,
-  revision: snapshot.revision,
-  kind: snapshot.kind,
-  publishedAt: snapshot.publishedAt,
-  snapshotSha256: "a".repeat(64),
-  previousHash: "0".repeat(64),
-  hash: "b".repeat(64),
-});
 const page = (snapshot: Snapshot, others: Snapshot[] = []): string =>
   renderToStaticMarkup(
     <ItemView
       snapshot={ofTheTable(snapshot)}
-      entry={entry(snapshot)}
+      entry={sampleEntry(snapshot)}
       baseUrl="https://shelf.example"
-      revisions={[...others, snapshot].map(entry)}
+      revisions={[...others, snapshot].map(sampleEntry)}
       changes={others.at(-1) ? revisionDifference(others.at(-1)!, snapshot) : null}
       today="2026-11-24"
       language="es"

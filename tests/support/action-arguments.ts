@@ -1,3 +1,4 @@
+import { sheetSettings } from "./sheet-settings.ts";
 /** Ids of the scenario that an address or an argument may need. */
 export type Known = Record<
   | "item"
@@ -58,14 +59,7 @@ export const actionArguments = (k: Known): Record<string, unknown[]> => ({
   saveSheet: [
     {
       instrumentId: null,
-      settings: {
-        date: "2026-11-20",
-        timeZone: "UTC",
-        unit: "ppm",
-        quantity: "bulk-mass-fraction",
-        k: 2,
-        decimal: "point",
-      },
+      settings: sheetSettings,
       elements: ["Pb"],
       show: { error: true, limit: true },
       rows: [{ sample: "scan", spot: "a", "Pb value": "12", "Pb error": "3" }],

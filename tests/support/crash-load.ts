@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import sharp from "sharp";
 import { type builtActions, type Caller, sendAction } from "./ask-door.ts";
+import { sheetSettings } from "./sheet-settings.ts";
 
 /** What the server said it had kept, by what it is. Only what was answered counts. */
 export type Acknowledged = {
@@ -40,14 +41,7 @@ const sheetOf = (partId: string) => ({
   step: "readings",
   partId,
   instrumentId: null,
-  settings: {
-    date: "2026-11-20",
-    timeZone: "UTC",
-    unit: "ppm",
-    quantity: "bulk-mass-fraction",
-    k: 2,
-    decimal: "point",
-  },
+  settings: sheetSettings,
   elements: ["Pb"],
   show: { error: true, limit: false },
   rows: [1, 2, 3, 4, 5].map((n) => ({

@@ -1,4 +1,5 @@
 import type {
+  LogEntry,
   Snapshot,
   SnapshotDecision,
   SnapshotPart,
@@ -512,3 +513,15 @@ export const sampleWithdrawal = (): Snapshot =>
     specimens: [],
     photos: [],
   });
+
+/** Where a snapshot would stand in a log; its hashes are none. */
+export const sampleEntry = (snapshot: Snapshot): LogEntry => ({
+  seq: snapshot.revision,
+  slug: snapshot.slug,
+  revision: snapshot.revision,
+  kind: snapshot.kind,
+  publishedAt: snapshot.publishedAt,
+  snapshotSha256: "a".repeat(64),
+  previousHash: "0".repeat(64),
+  hash: "b".repeat(64),
+});

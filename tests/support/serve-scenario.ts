@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { cpSync, mkdtempSync, rmSync } from "node:fs";
-import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { anyFreePort } from "../../commands/any-free-port.mjs";
 
 const root = join(import.meta.dirname, "..", "..");
 const bin = (script: string) => join(root, "node_modules", script);
@@ -25,14 +25,6 @@ export type Served = {
   start: () => Promise<void>;
   stop: () => Promise<void>;
 };
-
-const freePort = (): Promise<number> =>
-  new Promise((resolve) => {
-    const probe = createServer().listen(0, () => {
-      const address = probe.address();
-      probe.close(() => resolve(typeof address === "object" && address ? address.port : 0));
-    });
-  });
 
 /** The test runner sets a BASE_URL of its own, which is none. */
 const environmentOf = (dataDir: string, port: number) => ({
@@ -61,7 +53,7 @@ export function loadScenario(): LoadedScenario {
 
 /** Serves the built product, and the style page with it, over a copy of a loaded scenario: what is done there changes no other. */
 export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
-  const port = await freePort();
+  const port = await anyFreePort();
   const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
   cpSync(scenario.folder, dataDir, { recursive: true });
   const env = { ...environmentOf(dataDir, port), STYLE_PAGE: "1" };

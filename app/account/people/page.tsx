@@ -10,8 +10,9 @@ import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { openInvitations } from "@/lib/store/invitations.ts";
 import { listPeople } from "@/lib/store/people.ts";
-import { inviteWords, newPassword, roleWords } from "@/lib/wording/account.ts";
+import { inviteWords, roleWords } from "@/lib/wording/account.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
+import { NewPasswordField } from "../new-password-field.tsx";
 import { addMember, inviteMember, withdrawInvitation } from "./actions.ts";
 
 export const metadata: Metadata = { title: "People", robots: { index: false } };
@@ -81,16 +82,7 @@ export default async function PeoplePage() {
           <ActionForm action={addMember} submit="Add">
             <TextField name="name" label="Name" required width={32} />
             <TextField name="email" label="E-mail" type="email" required width={32} />
-            <TextField
-              name="password"
-              label="First password"
-              hint={`${newPassword.hint} They choose it here, beside you.`}
-              type="password"
-              minLength={newPassword.least}
-              required
-              width={32}
-              autoComplete="new-password"
-            />
+            <NewPasswordField label="First password" also="They choose it here, beside you." />
             <SelectField name="role" label="Role" choices={roleChoices} defaultValue="tester" />
           </ActionForm>
         </Entry>

@@ -6,7 +6,7 @@ import { TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { ownerExists } from "@/lib/store/people.ts";
-import { newPassword } from "@/lib/wording/account.ts";
+import { NewPasswordField } from "../new-password-field.tsx";
 import { makeOwner } from "./actions.ts";
 
 export const metadata: Metadata = { title: "Set up the registry", robots: { index: false } };
@@ -40,16 +40,7 @@ export default async function SetUpPage() {
           width={32}
         />
         <TextField name="email" label="E-mail" type="email" autoComplete="username" required width={32} />
-        <TextField
-          name="password"
-          label="Password"
-          hint={newPassword.hint}
-          type="password"
-          autoComplete="new-password"
-          minLength={newPassword.least}
-          required
-          width={32}
-        />
+        <NewPasswordField label="Password" />
       </ActionForm>
     </>
   );

@@ -9,8 +9,9 @@ import { paths } from "@/lib/platform/paths.ts";
 import { sha256 } from "@/lib/platform/sha256.ts";
 import { database } from "@/lib/store/database.ts";
 import { openInvitation } from "@/lib/store/invitations.ts";
-import { joinWords, newPassword, roleWords } from "@/lib/wording/account.ts";
+import { joinWords, roleWords } from "@/lib/wording/account.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
+import { NewPasswordField } from "../../new-password-field.tsx";
 import { join } from "./actions.ts";
 
 export const metadata: Metadata = { title: "Join the registry", robots: { index: false }, referrer: "no-referrer" };
@@ -43,16 +44,7 @@ export default async function JoinPage({ params }: { params: Promise<{ token: st
           required
           width={32}
         />
-        <TextField
-          name="password"
-          label={joinWords.password}
-          hint={newPassword.hint}
-          type="password"
-          autoComplete="new-password"
-          minLength={newPassword.least}
-          required
-          width={32}
-        />
+        <NewPasswordField label={joinWords.password} />
       </ActionForm>
     </>
   );

@@ -1,4 +1,4 @@
-import { DataTable } from "@/app/_components/data-table.tsx";
+import { type Column, DataTable } from "@/app/_components/data-table.tsx";
 import type { Draft } from "@/app/_draft/load-draft.ts";
 import { leadingDecision, openNonDetect } from "@/lib/publication/leading-decision.ts";
 import type { SnapshotDecision } from "@/lib/publication/snapshot.ts";
@@ -28,62 +28,80 @@ type Asked = { reconciled: ReconcileResult; decision: SnapshotDecision };
 const caption = ({ reconciled, decision }: Asked): string =>
   planWords.title(elementTitle(reconciled.element).toLowerCase(), limitName(decision));
 
-/** A value too close to call. */
-function Plans({ reconciled, decision }: Asked) {
-  const { plans, cheapest } = whatNext(reconciled, decision.value);
+type Plan = Parameters<typeof planName>[0] & Parameters<typeof planEffort>[0];
+
+/** The first few plans, the cheapest that settles it and the laboratory; each with what it costs and what `columns` say of it. */
+function PlanTable<P extends Plan>({
+  asked,
+  plans,
+  cheapest,
+  words,
+  columns,
+}: {
+  asked: Asked;
+  plans: readonly P[];
+  cheapest: P | null;
+  words: { cheapest: string; note: string; none: string };
+  columns: Column<P>[];
+}) {
   const few = plans.filter((plan, at) => at < 5 || plan === cheapest || plan.kind === "laboratory");
   return few.length === 0 ? null : (
     <div className="flow">
       <DataTable
-        caption={caption({ reconciled, decision })}
+        caption={caption(asked)}
         rows={few}
         rowKey={(plan) => `${plan.kind} ${plan.amount}`}
-        rowNote={(plan) => (plan === cheapest ? planWords.cheapest : null)}
+        rowNote={(plan) => (plan === cheapest ? words.cheapest : null)}
         columns={[
           { key: "plan", head: "Plan", cell: (plan) => planName(plan) },
           { key: "effort", head: "Work", cell: (plan) => planEffort(plan) },
-          { key: "u", head: "Expanded uncertainty then", cell: (plan) => amountText(plan.expectedU, reconciled.unit) },
-          {
-            key: "chance",
-            head: "Settled",
-            cell: (plan) => (plan.chance === null ? "–" : `in ${chancesText(plan.chance)}`),
-          },
+          ...columns,
         ]}
       />
       <p className="soft small">
-        {planWords.note}
-        {cheapest === null ? ` ${planWords.none}` : ""}
+        {words.note}
+        {cheapest === null ? ` ${words.none}` : ""}
       </p>
     </div>
   );
 }
 
+/** A value too close to call. */
+function Plans(asked: Asked) {
+  const { reconciled, decision } = asked;
+  return (
+    <PlanTable
+      asked={asked}
+      {...whatNext(reconciled, decision.value)}
+      words={planWords}
+      columns={[
+        { key: "u", head: "Expanded uncertainty then", cell: (plan) => amountText(plan.expectedU, reconciled.unit) },
+        {
+          key: "chance",
+          head: "Settled",
+          cell: (plan) => (plan.chance === null ? "–" : `in ${chancesText(plan.chance)}`),
+        },
+      ]}
+    />
+  );
+}
+
 /** Nothing seen, and the bound not under the limit. */
-function BoundPlans({ reconciled, decision }: Asked) {
-  const { plans, cheapest } = boundPlans(reconciled, decision.value!, { failsAt: decision.failsAt });
-  const few = plans.filter((plan, at) => at < 5 || plan === cheapest || plan.kind === "laboratory");
-  return few.length === 0 ? null : (
-    <div className="flow">
-      <DataTable
-        caption={caption({ reconciled, decision })}
-        rows={few}
-        rowKey={(plan) => `${plan.kind} ${plan.amount}`}
-        rowNote={(plan) => (plan === cheapest ? planWords.cheapestUnseen : null)}
-        columns={[
-          { key: "plan", head: "Plan", cell: (plan) => planName(plan) },
-          { key: "effort", head: "Work", cell: (plan) => planEffort(plan) },
-          {
-            key: "bound",
-            head: "Upper bound then",
-            cell: (plan) => (plan.bound === null ? planWords.laboratoryBound : amountText(plan.bound, reconciled.unit)),
-          },
-          { key: "settles", head: "Settled", cell: (plan) => unseenSettles(plan) },
-        ]}
-      />
-      <p className="soft small">
-        {planWords.ifUnseen}
-        {cheapest === null ? ` ${planWords.noneUnseen}` : ""}
-      </p>
-    </div>
+function BoundPlans(asked: Asked) {
+  const { reconciled, decision } = asked;
+  return (
+    <PlanTable
+      asked={asked}
+      {...boundPlans(reconciled, decision.value!, { failsAt: decision.failsAt })}
+      words={{ cheapest: planWords.cheapestUnseen, note: planWords.ifUnseen, none: planWords.noneUnseen }}
+      columns={[
+        {
+          key: "bound",
+          head: "Upper bound then",
+          cell: (plan) => (plan.bound === null ? planWords.laboratoryBound : amountText(plan.bound, reconciled.unit)),
+        },
+        { key: "settles", head: "Settled", cell: (plan) => unseenSettles(plan) },
+      ]}
+    />
   );
 }
