@@ -20,10 +20,13 @@ export type FileStore = {
   where: string;
 };
 
-/** The registry's store: the bucket that the environment names, else the folder. */
+let bucket: FileStore | undefined;
+/** The registry's store: the bucket that the environment names, else the folder. One client of the bucket serves the process. */
 export function fileStore(dataDir: string): FileStore {
   const settings = s3Settings();
-  return settings === null ? folderStore(dataDir) : bucketStore(settings);
+  if (settings === null) return folderStore(dataDir);
+  bucket ??= bucketStore(settings);
+  return bucket;
 }
 
 /** Files on disk under one folder; originals for its owner only. */
