@@ -3,10 +3,11 @@ import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, syml
 import { tmpdir } from "node:os";
 import { dirname, join, relative, resolve } from "node:path";
 
+// In threads of the one process that is ended: a worker of its own would go on with its endless loop after that.
 const config = `import { defineConfig } from "vitest/config";
 export default defineConfig({
   resolve: { alias: [{ find: /^@\\//, replacement: import.meta.dirname + "/" }] },
-  test: { include: ["tests/**/*.test.ts"], testTimeout: 600_000, bail: 1, isolate: false, fileParallelism: false },
+  test: { include: ["tests/**/*.test.ts"], testTimeout: 600_000, bail: 1, pool: "threads", isolate: false, fileParallelism: false },
 });
 `;
 
