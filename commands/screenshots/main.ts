@@ -14,7 +14,7 @@ const widths = [390, 768, 1280] as const;
 const looks = ["light", "dark", "print"] as const;
 const wanted = process.argv.slice(2);
 
-/** Chromium draws at most this many px in one picture. */
+/** Chromium draws at most this many px in one picture; a longer page goes on in a second one. */
 const tallest = 16_000;
 
 async function signIn(page: Page, served: Served): Promise<void> {
@@ -45,13 +45,14 @@ async function picture(context: BrowserContext, screen: Screen): Promise<void> {
       await page.emulateMedia(
         look === "print" ? { media: "print", colorScheme: "light" } : { media: "screen", colorScheme: look },
       );
-      const path = join(folder, `${screen.name}-${width}-${look}.png`);
       const height = await page.evaluate(() => document.documentElement.scrollHeight);
-      await page.screenshot(
-        height > tallest
-          ? { path, clip: { x: 0, y: 0, width, height: tallest }, fullPage: true, timeout: 180_000 }
-          : { path, fullPage: true, timeout: 180_000 },
-      );
+      for (let y = 0, part = 1; y < height; y += tallest, part += 1)
+        await page.screenshot({
+          path: join(folder, `${screen.name}-${width}-${look}${part > 1 ? `-${part}` : ""}.png`),
+          clip: { x: 0, y, width, height: Math.min(tallest, height - y) },
+          fullPage: true,
+          timeout: 180_000,
+        });
     }
   }
   await page.close();
