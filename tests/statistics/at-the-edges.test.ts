@@ -1,14 +1,16 @@
 import { describe, expect, it } from "vitest";
+import { blankLimits } from "@/lib/statistics/blank-limits.ts";
 import { censoredRandomEffects } from "@/lib/statistics/censored-random-effects.ts";
 import { scaleOf } from "@/lib/statistics/checks.ts";
 import { detectionNoncentrality } from "@/lib/statistics/detection-noncentrality.ts";
 import { normalHazardBelow, normalHazardSlope } from "@/lib/statistics/distributions.ts";
-import { highestMaximum } from "@/lib/statistics/highest-maximum.ts";
+import { highestMaximum, logGrid } from "@/lib/statistics/highest-maximum.ts";
 import { lognormalRandomEffects } from "@/lib/statistics/lognormal-random-effects.ts";
 import { lognormalReading } from "@/lib/statistics/lognormal-reading.ts";
 import { moments } from "@/lib/statistics/moments.ts";
 import { multirule } from "@/lib/statistics/multirule.ts";
 import { nestedAnova } from "@/lib/statistics/nested-anova.ts";
+import { oneWayReml } from "@/lib/statistics/one-way-reml.ts";
 import { profileEnd } from "@/lib/statistics/profile-interval.ts";
 import { randomEffects } from "@/lib/statistics/random-effects.ts";
 import { upperBoundAllCensored } from "@/lib/statistics/upper-bound-all-censored.ts";
@@ -105,6 +107,45 @@ describe("searches that meet a strange function", () => {
     });
     expect(Math.log10(leastDevianceRatio(hollows(1), 1e-3, 1e3))).toBeCloseTo(-1.0575, 3);
     expect(Math.log10(leastDevianceRatio(hollows(-1), 1e-3, 1e3))).toBeCloseTo(1.0575, 3);
+  });
+
+  it("finds a least deviance in the last step of its grid", () => {
+    const hollow = { deviance: (r: number) => (r - 9.9) ** 2, slope: (r: number) => 2 * (r - 9.9) };
+    expect(leastDevianceRatio(hollow, 0.1, 10)).toBeCloseTo(9.9, 9);
+  });
+
+  it("one-way REML takes no spread where the likelihood's other maximum, at a ratio of 1, is lower (summed in this test)", () => {
+    const groups = [
+      { n: 1, mean: 9.6 },
+      { n: 60, mean: 5.5 },
+      { n: 2, mean: 4.4 },
+      { n: 30, mean: 5.3 },
+    ];
+    const within = 187.2;
+    const deviance = (ratio: number) => {
+      const sum = (term: (group: { n: number; mean: number }) => number) =>
+        groups.reduce((so, group) => so + term(group), 0);
+      const weight = ({ n }: { n: number }) => n / (1 + n * ratio);
+      const centre = sum((group) => weight(group) * group.mean) / sum(weight);
+      const squares = within + sum((group) => weight(group) * (group.mean - centre) ** 2);
+      return (
+        (sum(({ n }) => n) - 1) * Math.log(squares) + sum(({ n }) => Math.log(1 + n * ratio)) + Math.log(sum(weight))
+      );
+    };
+    expect(deviance(1)).toBeLessThan(Math.min(deviance(0.5), deviance(2)));
+    expect(deviance(0)).toBeLessThan(deviance(1) - 0.5);
+    expect(oneWayReml(groups, within).between).toBe(0);
+  });
+
+  it("a grid of three steps to the decade rises by the cube root of ten", () => {
+    const grid = logGrid(2, 20, 3);
+    expect(grid).toHaveLength(4);
+    expect(grid[1]).toBeCloseTo(2 * Math.cbrt(10), 9);
+  });
+
+  it("blanks are judged at 5 % both ways where nothing else is asked (ISO 11843-1:1997, recommended values)", () => {
+    const blanks = [1.2, -0.4, 0.5, 0.9, -0.2];
+    expect(blankLimits(blanks)).toEqual(blankLimits(blanks, { repeats: 1, alpha: 0.05, beta: 0.05 }));
   });
   it("the higher of two maxima counts, whichever comes first", () => {
     // −(x² − 4x + 3)² has its maxima at 1 and 3; the tilt makes one of them the higher.
