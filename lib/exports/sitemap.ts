@@ -1,6 +1,7 @@
+import { listLimits } from "../limits/list-limits.ts";
 import { paths } from "../platform/paths.ts";
 import { languages, recordLanguage } from "../wording/language.ts";
-import { leavesLanguage, pathIn, pathsIn } from "../wording/localized-paths.ts";
+import { pathIn } from "../wording/localized-paths.ts";
 import { absoluteUrl, newestRevisions, type PublishedRevision } from "./published-revision.ts";
 import { xmlText } from "./xml-text.ts";
 
@@ -8,34 +9,28 @@ import { xmlText } from "./xml-text.ts";
 export const sitemapLimit = 50_000;
 const namespace = 'xmlns="http://www.sitemaps.org/schemas/sitemap/0.9" xmlns:xhtml="http://www.w3.org/1999/xhtml"';
 
-/** Pages that are always there. */
-const standing = ["home", "limits", "methods", "amounts", "corrections", "log"] as const;
-/** Each in every language in which it is told. */
-const standingPaths = languages.flatMap((language) =>
-  standing.map((name) => pathsIn[language][name]()).filter((path) => !leavesLanguage(path, language)),
-);
+/** Pages that are always there, and that of every limit. */
+const standing = (["home", "limits", "methods", "amounts", "corrections", "log"] as const).map((name) => paths[name]());
+const standingPaths = (): string[] => [...standing, ...listLimits().map(({ id }) => paths.limit(id))];
 
 /**
- * The sitemap: the standing pages and every item that has not been withdrawn, with the day of its newest revision. Over
+ * The sitemap: the standing pages, every limit and every item that has not been withdrawn, with the day of its newest revision. Over
  * 50,000 addresses it becomes an index of pages (`?page=1` …), each asked for by `page`; null where there is no such page.
  */
 export function sitemap(
   revisions: readonly Pick<PublishedRevision, "entry">[],
   { baseUrl, path, page }: { baseUrl: string; path: string; page?: number },
 ): string | null {
+  /** The page in each language, each with its twins. */
+  const inAll = (at: string, lastmod: string | null): string[] =>
+    languages.map((language) =>
+      urlElement(absoluteUrl(baseUrl, pathIn(at, language)), lastmod, alternatesOf(baseUrl, at)),
+    );
   const urls = [
-    ...standingPaths.map((at) => urlElement(absoluteUrl(baseUrl, at), null)),
+    ...standingPaths().flatMap((at) => inAll(at, null)),
     ...newestRevisions(revisions)
       .filter(({ entry }) => entry.kind !== "withdrawal")
-      .flatMap(({ entry }) =>
-        languages.map((language) =>
-          urlElement(
-            absoluteUrl(baseUrl, pathsIn[language].item(entry.slug)),
-            entry.publishedAt,
-            alternatesOf(baseUrl, paths.item(entry.slug)),
-          ),
-        ),
-      ),
+      .flatMap(({ entry }) => inAll(paths.item(entry.slug), entry.publishedAt)),
   ];
   const pages = Math.ceil(urls.length / sitemapLimit);
   if (page === undefined && pages > 1) {
@@ -59,7 +54,7 @@ const alternatesOf = (baseUrl: string, path: string): string =>
     })
     .join("");
 
-const urlElement = (at: string, lastmod: string | null, alternates = ""): string =>
+const urlElement = (at: string, lastmod: string | null, alternates: string): string =>
   `  <url><loc>${xmlText(at)}</loc>${lastmod === null ? "" : `<lastmod>${xmlText(lastmod)}</lastmod>`}${alternates}</url>`;
 
 const document = (root: string, lines: string[]): string =>

@@ -256,13 +256,6 @@ export const logPage = {
   },
 } as const;
 
-export const limitsPage = {
-  title: "Limits",
-  lead: "The numbers we hold results against: what each is about, since when it holds, and how far we checked it against the rule itself. A number is only ever compared with a limit of the same kind.",
-  caution: "Rules differ from place to place and change. This list is not advice on what the law asks of you.",
-  none: "No limit fits these choices",
-} as const;
-
 const english = {
   site: siteWords,
   front: frontPage,
@@ -277,7 +270,6 @@ const english = {
   notFound: notFoundPage,
   corrections: correctionsPage,
   log: logPage,
-  limits: limitsPage,
 };
 export type Catalogue = Sentences<typeof english>;
 /** All of them by language: `catalogueIn[language].front.title`. */

@@ -19,8 +19,9 @@ const english = {
   noNumber: "a rule without a number",
   replaced: "replaced before its first day",
   nowUnknown: "now; start not known",
-  since: (day: string) => `since ${day}`,
-  until: (day: string) => `until ${day}`,
+  since: (when: string) => `since ${when}`,
+  from: (when: string) => `from ${when}`,
+  until: (when: string) => `until ${when}`,
   fromTo: (start: string, end: string) => `${start} to ${end}`,
   nature: natureWords,
   fails: failsText,
@@ -37,15 +38,23 @@ const dateWords = (iso: string, known: Precision, language: Language): string =>
   return known === "month" ? plainMonth(iso, language) : plainDate(iso, language);
 };
 
-/** "since 14 August 2011"; "15 June 1978 to 13 August 2009"; "since a day we do not know". */
+/**
+ * When a limit holds, as far as that is known. With `today` a first day that is yet to come is told as such.
+ *
+ * @example "since 14 August 2011" · "15 June 1978 to 13 August 2009" · "from 1 January 2028" · "now; start not known"
+ */
 export function limitPeriod(
   limit: { from: string; until: string | null; fromKnown: Precision; neverTookEffect: boolean },
   language: Language = "en",
+  today: string | null = null,
 ): string {
   const say = limitWordsIn[language];
   if (limit.neverTookEffect) return say.replaced;
   const start = limit.fromKnown === "unknown" ? null : dateWords(limit.from, limit.fromKnown, language);
-  if (limit.until === null) return start === null ? say.nowUnknown : say.since(start);
+  if (limit.until === null) {
+    if (start === null) return say.nowUnknown;
+    return today !== null && limit.from > today ? say.from(start) : say.since(start);
+  }
   const end = plainDate(limit.until, language);
   return start === null ? say.until(end) : say.fromTo(start, end);
 }

@@ -10,6 +10,8 @@ const translated = [
   "revision",
   "difference",
   "recompute",
+  "limits",
+  "limit",
   "amounts",
   "methods",
   "log",
@@ -37,7 +39,7 @@ const inLanguage = (language: Language): typeof paths => ({
  * the link says so (`leavesLanguage`).
  *
  * @example pathsIn.es.item("blue-mug") // "/es/items/blue-mug"
- * @example pathsIn.es.limits() // "/limits"
+ * @example pathsIn.es.bench() // "/bench"
  */
 export const pathsIn: ByLanguage<typeof paths> = { en: paths, es: inLanguage("es") };
 
@@ -46,7 +48,7 @@ export const leavesLanguage = (href: string, language: Language): boolean =>
   href.startsWith("/") && language !== "en" && !/^\/es(?=$|[/?#])/.test(href);
 
 /** Routes that have no page in another language though they lie under one that has. */
-const onlyEnglish = /^\/(?:limits|bench|review|account|style|api|items\/[^/]+\/labels)(?=$|[/?#])/;
+const onlyEnglish = /^\/(?:bench|review|account|style|api|items\/[^/]+\/labels)(?=$|[/?#])/;
 
 /**
  * The same page in the other language; null where it has none. `path` is the address of the page one is on.

@@ -61,7 +61,7 @@ const weighed =
 function addressOf(at: string, k: Known): string {
   const id: [RegExp, string][] = [
     [/^(?:\/es|\/api\/v1)?\/items\/\[slug\]/, k.slug],
-    [/^\/limits/, "FHSA-PAINT-1973"],
+    [/^(?:\/es)?\/limits/, "FHSA-PAINT-1973"],
     [/^(?:\/es)?\/requests/, k.request],
     [/check-standards/, k.standard],
     [/imports/, k.batch],

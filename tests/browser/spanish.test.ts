@@ -55,6 +55,10 @@ describe("pages in Spanish", () => {
       `/es/items/compare?${two}`,
       "/es/items/compare",
       "/es/corrections",
+      "/es/limits",
+      "/es/limits?when=all&element=Pb",
+      "/es/limits/CPSIA-100",
+      "/es/limits/EPA-DLAL-2024-FLOOR",
       "/es/methods",
       "/es/log",
       "/es/amounts",
@@ -76,7 +80,7 @@ describe("pages in Spanish", () => {
     expect(await head('link[rel="canonical"]')).toBe(`/es/items/${slug}`);
     expect(await head('link[hreflang="en"][rel="alternate"]')).toBe(`/items/${slug}`);
     expect(await head('link[hreflang="es"][rel="alternate"]')).toBe(`/es/items/${slug}`);
-    for (const path of ["/es/bench", "/es/limits", "/es/account/sign-in", "/es/nothing"])
+    for (const path of ["/es/bench", "/es/limits/no-such-limit", "/es/account/sign-in", "/es/nothing"])
       expect((await page.request.get(path)).status(), path).toBe(404);
     await page.goto(`/items/${slug}`);
     expect(await page.locator("html").getAttribute("lang")).toBe("en");

@@ -11,6 +11,7 @@ import { textWidth } from "@/app/_components/text-width.ts";
 import { timelineInput } from "@/app/(catalogue)/limits/[id]/history-figure.tsx";
 import { historyOf } from "@/lib/limits/limits-in-force.ts";
 import { listLimits, publicLimit } from "@/lib/limits/list-limits.ts";
+import { languages } from "@/lib/wording/language.ts";
 
 const day = fc
   .integer({ min: 0, max: 36_500 })
@@ -103,13 +104,14 @@ describe("nothing overlaps and nothing leaves the box", () => {
   });
   test.each(["narrow", "wide"] as const)("every family of the registry, %s", (size) => {
     for (const family of new Set(listLimits().map((limit) => limit.family)))
-      check(timelineInput(historyOf(family).map(publicLimit), "2026-11-24"), size, 0);
+      for (const language of languages)
+        check(timelineInput(historyOf(family).map(publicLimit), "2026-11-24", language), size, 0);
   });
 });
 
 describe("what the bars say", () => {
   const rows = (family: string, today = "2026-11-24") =>
-    limitTimelineLayout(timelineInput(historyOf(family).map(publicLimit), today), "wide").rows;
+    limitTimelineLayout(timelineInput(historyOf(family).map(publicLimit), today, "en"), "wide").rows;
 
   test("children's products: three numbers one after the other, the last in force and open", () => {
     const [first, second, third] = rows("us-childrens-products-pb");

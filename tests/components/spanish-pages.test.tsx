@@ -1,5 +1,6 @@
+import type { ReactNode } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { ChangesTable } from "@/app/_draft/changes-table.tsx";
 import { NotFoundPage } from "@/app/_site/not-found-page.tsx";
 import { drawingFile } from "@/app/(catalogue)/_amount/drawing-file.ts";
@@ -9,12 +10,16 @@ import { ItemView } from "@/app/(catalogue)/_item/item-view.tsx";
 import { AmountSheet, Entered } from "@/app/(catalogue)/amounts/amount-sheet.tsx";
 import { AmountsForm } from "@/app/(catalogue)/amounts/amounts-form.tsx";
 import { CompareTable } from "@/app/(catalogue)/items/compare/compare-table.tsx";
+import LimitPage from "@/app/(catalogue)/limits/[id]/page.tsx";
+import LimitsPage from "@/app/(catalogue)/limits/page.tsx";
 import MethodsPage from "@/app/(catalogue)/methods/page.tsx";
 import { parseAmounts } from "@/lib/amounts/amounts-form.ts";
+import { listLimits } from "@/lib/limits/list-limits.ts";
 import { revisionDifference } from "@/lib/publication/revision-difference.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
 import { amountExamples } from "@/lib/wording/amount-figures.ts";
 import { catalogueIn } from "@/lib/wording/catalogue.ts";
+import { limitsPageIn } from "@/lib/wording/limits-page.ts";
 import { problemSentenceIn } from "@/lib/wording/problems.ts";
 import { englishLeft, textsIn } from "@/tests/support/english-left.ts";
 import {
@@ -25,6 +30,11 @@ import {
   sampleStates,
   sampleWithdrawal,
 } from "@/tests/support/sample-snapshot.ts";
+
+// There is no request here to wait for.
+vi.mock("next/server", async (original) => ({ ...(await original<object>()), connection: async () => {} }));
+const rendered = async (page: Promise<ReactNode>): Promise<string> => renderToStaticMarkup(await page);
+const asked = (query: Record<string, string>) => Promise.resolve(query);
 
 const page = (snapshot: Snapshot, others: Snapshot[] = []): string =>
   renderToStaticMarkup(
@@ -104,6 +114,32 @@ test("lists, comparisons and differences in Spanish", () => {
     englishLeft(renderToStaticMarkup(<ChangesTable changes={changes} caption="campos" language="es" />), names),
   ).toEqual([]);
   expect(englishLeft(renderToStaticMarkup(<NotFoundPage language="es" />))).toEqual([]);
+});
+
+describe("limits in Spanish", () => {
+  test("the whole list, of any date, and none", async () => {
+    for (const when of ["", "all"])
+      expect(englishLeft(await rendered(LimitsPage({ searchParams: asked({ when }), language: "es" })))).toEqual([]);
+    const none = await rendered(LimitsPage({ searchParams: asked({ place: "Nowhere" }), language: "es" }));
+    expect(none).toContain(limitsPageIn.es.none);
+    expect(englishLeft(none)).toEqual([]);
+  });
+  test("every limit's own page, and links that stay in Spanish", async () => {
+    const left: string[] = [];
+    for (const { id } of listLimits()) {
+      const markup = await rendered(LimitPage({ params: Promise.resolve({ id }), language: "es" }));
+      for (const text of englishLeft(markup)) left.push(`${id}: ${text}`);
+      expect(markup).not.toMatch(/href="\/limits/);
+      // A decimal point stands only in sections of rules and in sources.
+      expect(textsIn(markup, "es").join(" ")).not.toMatch(/\d\.\d+ (?:mg|µg|%|mm|L\b)/);
+    }
+    expect(left).toEqual([]);
+  });
+  test("a number that went down, told in Spanish", async () => {
+    const markup = await rendered(LimitPage({ params: Promise.resolve({ id: "CPSIA-300" }), language: "es" }));
+    expect(markup).toContain("El número pasó de 600 a 300 a 100 mg/kg");
+    expect(markup).toMatch(/del 14 de agosto de 2009 al \d+ de agosto de 2011|desde el 14 de agosto de 2009/);
+  });
 });
 
 test("the method in Spanish", () => {

@@ -9,6 +9,9 @@ import { guardBandsIn } from "../../lib/wording/guard-bands.ts";
 import { itemPageIn } from "../../lib/wording/item-page.ts";
 import { labelsIn } from "../../lib/wording/labels.ts";
 import { changesPanelIn } from "../../lib/wording/limit-changes.ts";
+import { timelineIn } from "../../lib/wording/limit-timeline.ts";
+import { limitWordsIn } from "../../lib/wording/limit-words.ts";
+import { limitsPageIn } from "../../lib/wording/limits-page.ts";
 import { modelsIn } from "../../lib/wording/models.ts";
 import { otherTestsIn } from "../../lib/wording/other-tests.ts";
 import { recomputeIn } from "../../lib/wording/recompute.ts";
@@ -34,6 +37,8 @@ export const catalogues = {
   guardBandsIn,
   itemPageIn,
   labelsIn,
+  limitsPageIn,
+  limitWordsIn,
   modelsIn,
   otherTestsIn,
   recomputeIn,
@@ -42,6 +47,7 @@ export const catalogues = {
   sessionsIn,
   shareIn,
   siteWordsIn,
+  timelineIn,
   verdictsIn,
 };
 

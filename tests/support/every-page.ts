@@ -29,6 +29,7 @@ const fixedPublic: [string, string][] = [
   ["es-front", "/es"],
   ["es-search", "/es/items?q=mug"],
   ["es-search-none", "/es/items?q=zebra%20teapot"],
+  ["es-limits", "/es/limits"],
   ["es-methods", "/es/methods"],
   [
     "es-amounts",
@@ -63,6 +64,7 @@ const routeNames: Record<string, { name: string; most?: number }> = {
   "/items/[slug]": { name: "item", most: 3 },
   "/items/[slug]/revisions/[n]": { name: "revision" },
   "/limits/[id]": { name: "limit" },
+  "/es/limits/[id]": { name: "es-limit" },
   "/es/items/[slug]": { name: "es-item" },
   "/es/items/[slug]/revisions/[n]": { name: "es-revision" },
   "/bench/items/[id]": { name: "bench-item", most: 2 },

@@ -2,12 +2,16 @@ import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import * as comparators from "../../lib/amounts/comparators.ts";
 import { massComparators } from "../../lib/amounts/comparators.ts";
+import { listLimits } from "../../lib/limits/list-limits.ts";
 import { allLimits } from "../../lib/limits/tables/all-limits.ts";
 import { snapshotSchema } from "../../lib/publication/snapshot.ts";
 import { materialDensities } from "../../lib/quantity/material-densities.ts";
 import { elementName } from "../../lib/wording/elements.ts";
 import { amountRecords } from "../../lib/wording/es/amount-records.ts";
 import { changeSentences } from "../../lib/wording/es/changes.ts";
+import { limitChecks } from "../../lib/wording/es/limit-checks.ts";
+import { limitNotes } from "../../lib/wording/es/limit-notes.ts";
+import { limitScopes } from "../../lib/wording/es/limit-scopes.ts";
 import { limitTitles, placeNames } from "../../lib/wording/es/limit-titles.ts";
 import {
   alsoAs,
@@ -19,6 +23,7 @@ import {
   resultText,
   withUnit,
 } from "../../lib/wording/formats.ts";
+import { limitTold } from "../../lib/wording/limit-told.ts";
 import { leavesLanguage, otherLanguage, pathsIn } from "../../lib/wording/localized-paths.ts";
 import { limitName } from "../../lib/wording/verdicts.ts";
 import { catalogues, sentencesOf } from "../support/english-left.ts";
@@ -64,12 +69,34 @@ describe("numbers, units and dates in Spanish", () => {
   });
 });
 
+/** What an English sentence about a limit holds, and a Spanish one does not. */
+const english = /\b(the|of|and|with|is|was|were|in|for|from|read|not|only)\b/i;
+const findTold = (id: string) => listLimits().find((limit) => limit.id === id)!;
+
 describe("what is looked up by its English text has its Spanish text", () => {
   it("places and titles of limits", () => {
     expect(allLimits.map(({ title }) => title).filter((title) => !Object.hasOwn(limitTitles, title))).toEqual([]);
     expect(allLimits.map((limit) => limit.jurisdiction).filter((place) => !Object.hasOwn(placeNames, place))).toEqual(
       [],
     );
+  });
+  it("what limits cover, how far they were checked, rules, statistics and notes", () => {
+    const left = listLimits().flatMap((limit) => {
+      const told = limitTold(limit, "es");
+      return (["scope", "checkedNote", "rule", "statistic", "note"] as const)
+        .map((name) => [limit[name], told[name]] as const)
+        .filter(([written, text]) => written !== null && (written === text || english.test(text ?? "")))
+        .map(([, text]) => `${limit.id}: ${text}`);
+    });
+    expect(left).toEqual([]);
+    expect(limitTold(findTold("CPSIA-100"), "es").citation).toBe(findTold("CPSIA-100").citation);
+  });
+  it("no sentence about limits is kept that no limit says any more", () => {
+    const said = listLimits().flatMap(({ scope, checkedNote, rule, statistic, note }) =>
+      [scope, checkedNote, rule, statistic, note].filter((text) => text !== null),
+    );
+    const texts = Object.keys({ ...limitScopes, ...limitChecks, ...limitNotes });
+    expect(texts.filter((text) => !said.some((whole) => whole.includes(text)))).toEqual([]);
   });
   it("things to compare amounts with, and materials", () => {
     expect(massComparators.length).toBeGreaterThan(5);
@@ -117,16 +144,17 @@ describe("addresses", () => {
     expect(pathsIn.es.home()).toBe("/es");
     expect(pathsIn.es.items("taza azul")).toBe("/es/items?q=taza%20azul");
     expect(pathsIn.es.revision("mug", 2)).toBe("/es/items/mug/revisions/2");
-    expect(pathsIn.es.limits()).toBe("/limits");
-    expect(leavesLanguage("/limits", "es")).toBe(true);
+    expect(pathsIn.es.limit("CPSIA-100")).toBe("/es/limits/CPSIA-100");
+    expect(pathsIn.es.bench()).toBe("/bench");
+    expect(leavesLanguage("/bench", "es")).toBe(true);
     expect(leavesLanguage("/es/items", "es")).toBe(false);
-    expect(leavesLanguage("/limits", "en")).toBe(false);
+    expect(leavesLanguage("/bench", "en")).toBe(false);
   });
   it("the same page in the other language, there and back", () => {
     expect(otherLanguage("/")).toEqual({ language: "es", path: "/es" });
     expect(otherLanguage("/es")).toEqual({ language: "en", path: "/" });
     expect(otherLanguage("/es/items/mug")).toEqual({ language: "en", path: "/items/mug" });
     expect(otherLanguage("/bench/items/1")).toBeNull();
-    expect(otherLanguage("/limits/x")).toBeNull();
+    expect(otherLanguage("/limits/x")).toEqual({ language: "es", path: "/es/limits/x" });
   });
 });

@@ -7,29 +7,36 @@ import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { SelectField } from "@/app/_components/field.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
+import { alternates } from "@/app/_site/alternates.ts";
 import { historyOf, isInForce } from "@/lib/limits/limits-in-force.ts";
 import { listLimits, type PublicLimit, publicLimit } from "@/lib/limits/list-limits.ts";
 import { systemClock } from "@/lib/platform/clock.ts";
 import { paths } from "@/lib/platform/paths.ts";
-import { limitsPage } from "@/lib/wording/catalogue.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
-import { counted } from "@/lib/wording/formats.ts";
-import { labelOf, quantityLabels } from "@/lib/wording/labels.ts";
+import { labelOf, labelsIn } from "@/lib/wording/labels.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import { historyLine, limitPeriodInFull } from "@/lib/wording/limit-timeline.ts";
+import { limitTold } from "@/lib/wording/limit-told.ts";
 import { limitNumber } from "@/lib/wording/limit-words.ts";
-import { checkedText } from "@/lib/wording/verdicts.ts";
+import { limitsPageIn } from "@/lib/wording/limits-page.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { placeName, verdictsIn } from "@/lib/wording/verdicts.ts";
 import styles from "./limits.module.css";
 
-export const metadata: Metadata = { title: limitsPage.title, description: limitsPage.lead };
-
-type Props = { searchParams: Promise<Record<string, string | string[] | undefined>> };
+type Props = { searchParams: Promise<Record<string, string | string[] | undefined>>; language?: Language };
 type Choice = { place: string; element: string; when: string };
+
+export function generateMetadata({ language = "en" }: Pick<Props, "language">): Metadata {
+  const { title, lead } = limitsPageIn[language];
+  return { title, description: lead, alternates: alternates(paths.limits(), language) };
+}
 
 const unique = (texts: string[]): string[] => [...new Set(texts)];
 
 /** Every limit the registry knows, place by place; those in force today unless asked otherwise. */
-export default async function LimitsPage({ searchParams }: Props) {
+export default async function LimitsPage({ searchParams, language = "en" }: Props) {
   await connection();
+  const words = limitsPageIn[language];
   const params = await searchParams;
   const text = (key: string): string => (typeof params[key] === "string" ? params[key] : "");
   const choice: Choice = { place: text("place"), element: text("element"), when: text("when") };
@@ -44,32 +51,32 @@ export default async function LimitsPage({ searchParams }: Props) {
   const places = unique(shown.map((limit) => limit.jurisdiction));
   return (
     <>
-      <PageHead title={limitsPage.title}>
-        <p>{limitsPage.lead}</p>
-        <Warning>{limitsPage.caution}</Warning>
-        <Filters all={all} choice={choice} />
+      <PageHead title={words.title}>
+        <p>{words.lead}</p>
+        <Warning language={language}>{words.caution}</Warning>
+        <Filters all={all} choice={choice} language={language} />
         <p className="soft">
-          {counted(shown.length, "limit")} {choice.when === "all" ? "of any date" : "in force today"}.{" "}
-          <a href={paths.api.limits()}>The whole list as JSON</a>
+          {words.shown(shown.length, choice.when === "all")} <a href={paths.api.limits()}>{words.asJson}</a>
         </p>
       </PageHead>
-      {shown.length === 0 ? <EmptyState title={limitsPage.none} /> : null}
+      {shown.length === 0 ? <EmptyState title={words.none} /> : null}
       <Ledger>
         {places.map((place) => {
           const rows = shown.filter((limit) => limit.jurisdiction === place);
+          const name = placeName(place, language);
           return (
-            <Entry key={place} title={place}>
+            <Entry key={place} title={name}>
               <div>
                 <Disclosure
                   summary={
                     <span>
-                      {counted(rows.length, "limit")}
-                      <span className="visually-hidden">, {place}</span>
+                      {words.count(rows.length)}
+                      <span className="visually-hidden">, {name}</span>
                     </span>
                   }
                   open={places.length === 1}
                 >
-                  <LimitsTable place={place} rows={rows} today={today} />
+                  <LimitsTable place={name} rows={rows} today={today} language={language} />
                 </Disclosure>
               </div>
             </Entry>
@@ -81,78 +88,94 @@ export default async function LimitsPage({ searchParams }: Props) {
 }
 
 /** The numbers before and after this one, where there are any. */
-function History({ limit }: { limit: PublicLimit }) {
-  const line = historyLine(limit, historyOf(limit.family).map(publicLimit));
+function History({ limit, language }: { limit: PublicLimit; language: Language }) {
+  const line = historyLine(limit, historyOf(limit.family).map(publicLimit), language);
   return line === null ? null : <span className={styles.scope}>{line}</span>;
 }
 
-function LimitsTable({ place, rows, today }: { place: string; rows: PublicLimit[]; today: string }) {
+type TableProps = { place: string; rows: PublicLimit[]; today: string; language: Language };
+
+function LimitsTable({ place, rows, today, language }: TableProps) {
+  const words = limitsPageIn[language];
+  const heads = words.columns;
   return (
     <DataTable
-      caption={`Limits: ${place}`}
+      caption={words.caption(place)}
       hideCaption
-      rows={rows}
+      rows={rows.map((limit) => limitTold(limit, language))}
       rowKey={(limit) => limit.id}
       columns={[
         {
           key: "title",
-          head: "Limit",
+          head: heads.limit,
           cell: (limit) => (
             <>
-              <a href={paths.limit(limit.id)}>{limit.title}</a>
+              <a href={pathsIn[language].limit(limit.id)}>{limit.title}</a>
               <span className={styles.scope}>{limit.scope}</span>
             </>
           ),
         },
-        { key: "element", head: "For", cell: (limit) => limit.substances.join(limit.sum ? " + " : ", ") },
-        { key: "value", head: "Number", numeric: true, cell: (limit) => limitNumber(limit) },
-        { key: "quantity", head: "What it is about", cell: (limit) => labelOf(quantityLabels, limit.quantity) },
+        {
+          key: "element",
+          head: heads.element,
+          cell: (limit) => limit.substances.join(limit.sum ? " + " : ", "),
+        },
+        { key: "value", head: heads.value, numeric: true, cell: (limit) => limitNumber(limit, language) },
+        {
+          key: "quantity",
+          head: heads.quantity,
+          cell: (limit) => labelOf(labelsIn[language].quantity, limit.quantity),
+        },
         {
           key: "period",
-          head: "In force",
+          head: heads.period,
           roomy: true,
           cell: (limit) => (
             <>
-              {limitPeriodInFull(limit, today)}
-              <History limit={limit} />
+              {limitPeriodInFull(limit, today, language)}
+              <History limit={limit} language={language} />
             </>
           ),
         },
-        { key: "checked", head: "Checked", cell: (limit) => checkedText[limit.checked] },
+        { key: "checked", head: heads.checked, cell: (limit) => verdictsIn[language].checked[limit.checked] },
       ]}
     />
   );
 }
 
-function Filters({ all, choice }: { all: PublicLimit[]; choice: Choice }) {
+function Filters({ all, choice, language }: { all: PublicLimit[]; choice: Choice; language: Language }) {
+  const words = limitsPageIn[language].filters;
   return (
-    <form action={paths.limits()} method="get" className={`${styles.filters} no-print`}>
+    <form action={pathsIn[language].limits()} method="get" className={`${styles.filters} no-print`}>
       <SelectField
         name="place"
-        label="Place"
-        empty="Every place"
+        label={words.place}
+        empty={words.everyPlace}
         defaultValue={choice.place}
-        choices={unique(all.map((limit) => limit.jurisdiction)).map((value) => ({ value, label: value }))}
+        choices={unique(all.map((limit) => limit.jurisdiction)).map((value) => ({
+          value,
+          label: placeName(value, language),
+        }))}
       />
       <SelectField
         name="element"
-        label="Element"
-        empty="Every element"
+        label={words.element}
+        empty={words.everyElement}
         defaultValue={choice.element}
         choices={unique(all.flatMap((limit) => limit.substances)).map((value) => ({
           value,
-          label: elementTitle(value),
+          label: elementTitle(value, language),
         }))}
       />
       <SelectField
         name="when"
-        label="When"
+        label={words.when}
         defaultValue={choice.when}
-        empty="In force today"
-        choices={[{ value: "all", label: "Of any date" }]}
+        empty={words.today}
+        choices={[{ value: "all", label: words.anyDate }]}
       />
       <Actions>
-        <Button type="submit">Show these</Button>
+        <Button type="submit">{words.show}</Button>
       </Actions>
     </form>
   );

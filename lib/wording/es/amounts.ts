@@ -1,9 +1,6 @@
 import type { AmountSentences } from "../amounts.ts";
 import { counted } from "../formats.ts";
-
-/** "de el peso" is "del peso", "a el suelo" is "al suelo"; a name that ends in its own full stop ends the sentence. */
-const joined = (text: string): string =>
-  text.replace(/\b(de|a) el /g, (_, word: string) => (word === "a" ? "al " : "del ")).replace(/\.\.$/, ".");
+import { runTogether } from "./run-together.ts";
 
 export const amountSentences: AmountSentences = {
   holds: (about, amount, element) => `Esta parte contiene ${about ? "alrededor de " : ""}${amount} de ${element}.`,
@@ -14,16 +11,16 @@ export const amountSentences: AmountSentences = {
     `${most ? "La mayor parte de la duda viene de" : "La parte más grande de la duda viene de"} ${what} (${share}). Mida eso mejor primero.`,
   density: (density, source, checked) => `Densidad usada: ${density}. De dónde viene: ${source}${checked}.`,
   spread: (loading, area) => `Repartido por igual, daría ${loading} sobre ${area}.`,
-  surfaces: { floor: "suelos", sill: "alféizares", trough: "canales de ventana" },
+  surfaces: { floor: "pisos", sill: "alféizares", trough: "canales de ventana" },
   since: (day) => `desde el ${day}`,
   fromTo: (from, until) => `del ${from} al ${until}`,
   reference: (loading, surface, period, area) => `A ${loading}, el límite de polvo para ${surface} ${period}: ${area}.`,
   allOfIt: "Todo",
   half: "La mitad",
   halved: (times) => `Partido por la mitad ${counted(times, "vez", "veces")}`,
-  about: (atMost, what) => joined(`${atMost ? "Como máximo, alrededor de" : "Alrededor de"} ${what}.`),
-  areaOf: (thing) => joined(`la superficie de ${thing}`),
-  weightOf: (thing) => joined(`el peso de ${thing}`),
+  about: (atMost, what) => runTogether(`${atMost ? "Como máximo, alrededor de" : "Alrededor de"} ${what}.`),
+  areaOf: (thing) => runTogether(`la superficie de ${thing}`),
+  weightOf: (thing) => runTogether(`el peso de ${thing}`),
   times: (times, what) => `${times} veces ${what}`,
   shareOf: (share, what) => `${share} de ${what}`,
   onePartIn: (parts) => `una parte de ${parts}`,

@@ -190,11 +190,4 @@ export const catalogue: Catalogue = {
       hash: "Hash de la entrada",
     },
   },
-  limits: {
-    title: "Límites",
-    lead: "Los números con los que comparamos los resultados: de qué trata cada uno, desde cuándo rige y hasta dónde lo comprobamos con la propia norma. Un número solo se compara con un límite del mismo tipo.",
-    caution:
-      "Las normas cambian de un lugar a otro y con el tiempo. Esta lista no es un consejo sobre lo que la ley le pide.",
-    none: "Ningún límite encaja con estas opciones",
-  },
 };

@@ -21,5 +21,9 @@ export const formatWords: FormatWords = {
     about: (whole) => `unas ${whole} posibilidades de 100`,
   },
   revision: (revision, date) => `revisión ${revision}, ${date}`,
-  units: { "µg/day": "µg/día", "days of the benchmark": "días del valor de referencia" },
+  units: {
+    "µg/day": "µg/día",
+    "µg/cm²/week": "µg/cm²/semana",
+    "days of the benchmark": "días del valor de referencia",
+  },
 };

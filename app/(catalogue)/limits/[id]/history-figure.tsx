@@ -3,29 +3,30 @@ import { LimitTimeline } from "@/app/_components/limit-timeline.tsx";
 import type { TimelineInput } from "@/app/_components/limit-timeline-layout.ts";
 import { isInForce } from "@/lib/limits/limits-in-force.ts";
 import type { PublicLimit } from "@/lib/limits/list-limits.ts";
-import { paths } from "@/lib/platform/paths.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import {
   firstDay,
   lastDay,
   limitPeriodInFull,
   limitYears,
+  timelineIn,
   timelineTitle,
-  timelineWords,
 } from "@/lib/wording/limit-timeline.ts";
 import { limitNumber } from "@/lib/wording/limit-words.ts";
-import { checkedText } from "@/lib/wording/verdicts.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { verdictsIn } from "@/lib/wording/verdicts.ts";
 
 /** What the drawing needs of a family of limits, words and days. */
-export function timelineInput(family: readonly PublicLimit[], today: string): TimelineInput {
+export function timelineInput(family: readonly PublicLimit[], today: string, language: Language): TimelineInput {
   return {
     today,
-    marks: [{ id: "today", day: today, text: timelineWords.today }],
+    marks: [{ id: "today", day: today, text: timelineIn[language].today }],
     steps: family.map((limit) => ({
       id: limit.id,
-      number: limitNumber(limit),
-      period: limitPeriodInFull(limit, today),
-      years: limitYears(limit, today),
+      number: limitNumber(limit, language),
+      period: limitPeriodInFull(limit, today, language),
+      years: limitYears(limit, today, language),
       from: limit.fromKnown === "unknown" ? null : limit.from,
       until: limit.until,
       never: limit.neverTookEffect,
@@ -35,8 +36,8 @@ export function timelineInput(family: readonly PublicLimit[], today: string): Ti
 }
 
 /** How to read the signs that occur, and no others. */
-function signsOf(family: readonly PublicLimit[], today: string): string {
-  const { signs } = timelineWords;
+function signsOf(family: readonly PublicLimit[], today: string, language: Language): string {
+  const { signs } = timelineIn[language];
   const some = (test: (limit: PublicLimit) => boolean) => family.some((limit) => !limit.neverTookEffect && test(limit));
   return [
     some((limit) => isInForce(limit, today)) ? signs.now : "",
@@ -50,47 +51,50 @@ function signsOf(family: readonly PublicLimit[], today: string): string {
     .join(" ");
 }
 
+type Props = { family: readonly PublicLimit[]; here: string; today: string; language: Language };
+
 /** A limit's family through time: the drawing and the table behind it. `here` is the limit whose page it is. */
-export function HistoryFigure({
-  family,
-  here,
-  today,
-}: {
-  family: readonly PublicLimit[];
-  here: string;
-  today: string;
-}) {
+export function HistoryFigure({ family, here, today, language }: Props) {
+  const words = timelineIn[language];
+  const heads = words.columns;
+  const number = (limit: PublicLimit): string => limitNumber(limit, language);
   return (
     <LimitTimeline
-      title={timelineTitle(family, today)}
-      input={timelineInput(family, today)}
-      note={signsOf(family, today)}
+      title={timelineTitle(family, today, language)}
+      input={timelineInput(family, today, language)}
+      note={signsOf(family, today, language)}
       table={
         <DataTable
-          caption={timelineWords.tableCaption}
+          caption={words.tableCaption}
           rows={family}
           rowKey={(limit) => limit.id}
           columns={[
             {
               key: "number",
-              head: "Number",
+              head: heads.number,
               nowrap: true,
               cell: (limit) =>
                 limit.id === here ? (
-                  `${limitNumber(limit)} (this page)`
+                  words.thisPage(number(limit))
                 ) : (
-                  <a href={paths.limit(limit.id)}>{limitNumber(limit)}</a>
+                  <a href={pathsIn[language].limit(limit.id)}>{number(limit)}</a>
                 ),
             },
-            { key: "first", head: "First day", nowrap: true, cell: firstDay },
-            { key: "last", head: "Last day", nowrap: true, cell: (limit) => lastDay(limit, today) },
+            { key: "first", head: heads.first, nowrap: true, cell: (limit) => firstDay(limit, language) },
+            { key: "last", head: heads.last, nowrap: true, cell: (limit) => lastDay(limit, today, language) },
             {
               key: "asked",
-              head: "Asked for from",
+              head: heads.asked,
               nowrap: true,
-              cell: (limit) => (limit.complianceFrom === null ? "its first day" : plainDate(limit.complianceFrom)),
+              cell: ({ complianceFrom }) =>
+                complianceFrom === null ? words.fromFirst : plainDate(complianceFrom, language),
             },
-            { key: "checked", head: "Checked", roomy: true, cell: (limit) => checkedText[limit.checked] },
+            {
+              key: "checked",
+              head: heads.checked,
+              roomy: true,
+              cell: (limit) => verdictsIn[language].checked[limit.checked],
+            },
           ]}
         />
       }

@@ -1,0 +1,45 @@
+import type { TimelineSentences } from "../limit-timeline.ts";
+import { runTogether, withArticle } from "./run-together.ts";
+
+export const timelineSentences: TimelineSentences = {
+  heading: "El mismo límite a lo largo del tiempo",
+  alone: "No conocemos ningún número anterior ni posterior para esto.",
+  tableCaption: "Lo mismo en cifras",
+  today: "hoy",
+  signs: {
+    now: "Una barra negra está vigente hoy.",
+    past: "Una barra hueca ya terminó.",
+    coming: "Una barra de trazos está por venir.",
+    waiting: "Una barra sombreada regía, pero todavía no se pedía a nadie que la cumpliera.",
+    never: "Una cruz nunca llegó a regir.",
+    openLeft: "Una barra sin extremo izquierdo empezó un día que no sabemos.",
+  },
+  columns: {
+    number: "Número",
+    first: "Primer día",
+    last: "Último día",
+    asked: "Exigido desde",
+    checked: "Comprobado",
+  },
+  thisPage: (number) => `${number} (esta página)`,
+  fromFirst: "su primer día",
+  never: "nunca llegó a regir",
+  neverFull: (day) => runTogether(`nunca llegó a regir: sustituido antes de ${withArticle(day)}`),
+  now: "ahora",
+  inYear: (year) => `en ${year}`,
+  askedFrom: (period, day) => `${period}; exigido desde ${withArticle(day)}`,
+  planned: (day) => `estaba previsto para ${withArticle(day)}`,
+  startUnknown: "no se sabe desde cuándo",
+  dayUnknown: (when) => `en ${when}; no se sabe el día`,
+  notYet: "todavía no vigente",
+  inForce: "vigente",
+  title: {
+    notYet: "Todavía no vigente",
+    today: (number) => `${number} hoy`,
+    past: (number) => `${number} en el pasado`,
+    went: (numbers) => `El número pasó de ${numbers.join(" a ")}`,
+    next: (number, day) => runTogether(`${number} a partir de ${withArticle(day)}`),
+  },
+  before: (numbers) => `antes: ${numbers}`,
+  after: (numbers) => `después: ${numbers}`,
+};
