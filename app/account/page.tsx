@@ -9,7 +9,9 @@ import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { currentPerson } from "@/lib/access/current-person.ts";
 import { may } from "@/lib/access/permissions.ts";
 import { paths } from "@/lib/platform/paths.ts";
-import { passwordWords } from "@/lib/wording/account.ts";
+import { database } from "@/lib/store/database.ts";
+import { hasSecondStep } from "@/lib/store/second-steps.ts";
+import { passwordWords, secondStepWords } from "@/lib/wording/account.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { changePassword } from "./actions.ts";
 import { NewPasswordField } from "./new-password-field.tsx";
@@ -21,6 +23,7 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
   const person = await currentPerson();
   if (!person) redirect(paths.signIn());
   const { refused } = await searchParams;
+  const on = await hasSecondStep(database(), person.id);
   return (
     <>
       <WorkplaceBar person={person} current="account" />
@@ -49,6 +52,14 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
             />
             <NewPasswordField label={passwordWords.next} />
           </ActionForm>
+        </Entry>
+        <Entry title={secondStepWords.title} id="second-step">
+          <p>
+            {secondStepWords.lead} {on ? secondStepWords.on : secondStepWords.off}
+          </p>
+          <Actions>
+            <ButtonLink href={paths.secondStep()}>{secondStepWords.toPage(on)}</ButtonLink>
+          </Actions>
         </Entry>
       </Ledger>
       <form action={signOut}>

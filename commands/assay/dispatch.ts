@@ -11,6 +11,7 @@ const subcommands: Record<string, () => Promise<{ run: (args: string[]) => Promi
   import: () => import("./import.ts"),
   backup: () => import("./backup.ts"),
   restore: () => import("./restore.ts"),
+  "remove-second-step": () => import("./remove-second-step.ts"),
 };
 
 async function run(args: string[]): Promise<number> {

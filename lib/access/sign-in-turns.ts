@@ -24,7 +24,10 @@ export async function takeSignInTurn(db: Db, email: string, place: string, now: 
   return wait === 0 ? null : { code: "rate-limited", allowed: `${Math.ceil(wait / 60)} minutes` };
 }
 
-/** After the right password the account starts anew, and its place has the one try back. */
+/** After the right password, where a code is still to come: the account goes on being counted, its place has the one try back. */
+export const halfSignedIn = (db: Db, place: string): Promise<void> => returnTurn(db, placeKey(place));
+
+/** After the last right answer the account starts anew, and its place has the one try back. */
 export async function signedIn(db: Db, email: string, place: string): Promise<void> {
   await forgetTurns(db, accountKey(email));
   await returnTurn(db, placeKey(place));

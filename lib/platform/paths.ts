@@ -60,6 +60,9 @@ export const paths = {
     log: (seq?: number) => `/data/log.json${seq ? `?seq=${seq}` : ""}`,
   },
   signIn: () => "/account/sign-in",
+  /** The second step of a sign-in that goes on to `next`. */
+  signInCode: (next: string) => `/account/sign-in/code?next=${q(next)}`,
+  secondStep: () => "/account/second-step",
   setUp: () => "/account/set-up",
   account: () => "/account",
   people: () => "/account/people",

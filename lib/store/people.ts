@@ -20,6 +20,11 @@ export async function peopleByIds(db: Db, ids: string[]): Promise<Person[]> {
   return (await db.user.findMany({ where: { id: { in: ids } }, select, orderBy: { name: "asc" } })).map(personOf);
 }
 
+export async function personByEmail(db: Db, email: string): Promise<Person | null> {
+  const row = await db.user.findUnique({ where: { email: email.toLowerCase() }, select });
+  return row && personOf(row);
+}
+
 export const emailTaken = async (db: Db, email: string): Promise<boolean> =>
   (await db.user.count({ where: { email: email.toLowerCase() } })) > 0;
 

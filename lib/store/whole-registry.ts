@@ -46,12 +46,17 @@ export const movedTableNames = Object.keys(movedTables) as MovedTable[];
 
 export const leftBehind = {
   AuthSession: "people sign in anew at the new place: a session is good only with the secret it was signed with",
+  AuthTwoFactor:
+    "keys of the second step, encrypted with a secret that stays: people turn it on again at the new place",
   AuthVerification: "codes that are waiting to be used, good for minutes",
   SetUpToken: "a start without an owner prints a new one",
   RateBucket: "counts of the last minutes",
 } as const satisfies Partial<Record<Prisma.ModelName, string>>;
 
 export const everyTable: readonly string[] = Object.values(Prisma.ModelName);
+
+/** Columns that stay with a table that stays. */
+const leftColumns: Partial<Record<MovedTable, Record<string, true>>> = { User: { twoFactorEnabled: true } };
 
 type Value = string | number | boolean | null | Date | Uint8Array;
 export type Row = Record<string, Value>;
@@ -68,9 +73,10 @@ export async function* rowsOf(db: Db, table: MovedTable): AsyncGenerator<Row> {
   const key: readonly string[] = movedTables[table];
   const take = table === "RawFile" ? 4 : 500;
   const orderBy = key.map((name) => ({ [name]: "asc" }));
+  const omit = leftColumns[table] ?? {};
   let from = {};
   for (;;) {
-    const rows = await delegateOf(db, table).findMany({ take, orderBy, ...from });
+    const rows = await delegateOf(db, table).findMany({ take, orderBy, omit, ...from });
     yield* rows;
     const last = rows.at(-1);
     if (!last || rows.length < take) return;

@@ -13,6 +13,18 @@ export const accessProblems: ProblemWords = {
   "rate-limited": (p) =>
     `Too many tries in a short time. Please wait ${p.allowed ?? "a minute"} and try again. Nothing was changed.`,
   "wrong-password": () => "That is not your password as it stands now. Nothing was changed.",
+  "wrong-code": () =>
+    "That code is not right. Codes change every half minute: type the one that your app shows now, and see that your phone’s clock is set by itself. Nothing was changed.",
+  "no-code": () => "Type the six digits that your app shows now, or one of your recovery codes, which have ten.",
+  "no-first-code": () => "Type the six digits that your app shows now.",
+  "code-used": () =>
+    "That code was sent once already, and each counts once. Wait until your app shows the next, half a minute at most, and type that one.",
+  "code-wait-over": () =>
+    "Too much time or too many wrong codes have passed since your password. Please sign in anew, password first.",
+  "second-step-is-on": () =>
+    "The second step is on already. Turn it off first if you want to move it to another device.",
+  "second-step-is-off": () => "There is no second step to sign in. Nothing was changed.",
+  "own-second-step": () => "Your own second step you turn off on your account’s page, with your password.",
   "invitation-gone": () =>
     "This invitation cannot be used: it was used already, taken back, or is older than a week. Ask the owner for a new one.",
   "password-too-long": (p) => `That password is too long.${allowedText(p)}`,

@@ -47,11 +47,19 @@ page   /account                                                   sign in sign i
 action account/people/actions.ts addMember                        sign in sign in role    role    role    yes     500
 action account/people/actions.ts inviteMember                     sign in sign in role    role    role    yes     500
 action account/people/actions.ts withdrawInvitation               sign in sign in role    role    role    yes     500
+action account/people/actions.ts removeSecondStep                 sign in sign in role    role    role    yes     500
 page   /account/people                                            sign in sign in role    role    role    200     -
+action account/second-step/actions.ts makeSecondStepKey           sign in sign in yes     yes     yes     yes     500
+action account/second-step/actions.ts turnOnSecondStep            sign in sign in yes     yes     yes     yes     500
+action account/second-step/actions.ts renewRecoveryCodes          sign in sign in yes     yes     yes     yes     500
+action account/second-step/actions.ts turnOffSecondStep           sign in sign in yes     yes     yes     yes     500
+page   /account/second-step                                       sign in sign in 200     200     200     200     -
 action account/set-up/actions.ts makeOwner                        yes     yes     yes     yes     yes     yes     500
 page   /account/set-up                                            sign in sign in sign in sign in sign in sign in -
 action account/sign-in/actions.ts signIn                          yes     yes     yes     yes     yes     yes     500
 action account/sign-in/actions.ts signOut                         yes     yes     yes     yes     yes     yes     500
+action account/sign-in/actions.ts enterSignInCode                 yes     yes     yes     yes     yes     yes     500
+page   /account/sign-in/code                                      sign in sign in sign in sign in sign in sign in -
 page   /account/sign-in                                           200     200     200     200     200     200     -
 action account/terms/actions.ts setTerms                          sign in sign in role    role    role    yes     500
 page   /account/terms                                             sign in sign in role    role    role    200     -

@@ -49,6 +49,12 @@ export const actionArguments = (k: Known): Record<string, unknown[]> => ({
   withdrawInvitation: ["none", empty, form()],
   join: [empty, form({ token: "none", name: "Scan", password: "a long phrase of the scan" })],
   changePassword: [empty, form({ current: "not theirs", password: "a long phrase of the scan" })],
+  makeSecondStepKey: [empty, form({ "key-password": "not theirs" })],
+  turnOnSecondStep: [empty, form({ code: "000000" })],
+  renewRecoveryCodes: [empty, form({ "renew-password": "not theirs" })],
+  turnOffSecondStep: [empty, form({ "off-password": "not theirs" })],
+  removeSecondStep: ["none", empty, form()],
+  enterSignInCode: [empty, form({ code: "000000", next: "/bench" })],
   makeOwner: [
     empty,
     form({ token: "0", name: "Scan", email: "scan@example.org", password: "a long phrase of the scan" }),

@@ -8,10 +8,11 @@ import { requestContext } from "@/lib/access/request-context.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { formText, parseForm } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
-import { inviteWords } from "@/lib/wording/account.ts";
+import { inviteWords, secondStepWords } from "@/lib/wording/account.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { addMemberWorkflow, memberInput } from "@/lib/workflows/add-member.ts";
 import { inviteInput, inviteMemberWorkflow, withdrawInvitationWorkflow } from "@/lib/workflows/invite-member.ts";
+import { removeSecondStepWorkflow } from "@/lib/workflows/remove-second-step.ts";
 
 export async function addMember(_: FormState, data: FormData): Promise<FormState> {
   const form = parseForm(memberInput, {
@@ -46,4 +47,11 @@ export async function withdrawInvitation(id: string, _: FormState, __: FormData)
   if (!outcome.ok) return errorReply(outcome.problems);
   revalidatePath(paths.people());
   return noticeReply(inviteWords.withdrawn);
+}
+
+export async function removeSecondStep(personId: string, _: FormState, __: FormData): Promise<FormState> {
+  const outcome = await removeSecondStepWorkflow(await requestContext(), personId);
+  if (!outcome.ok) return errorReply(outcome.problems);
+  revalidatePath(paths.people());
+  return noticeReply(secondStepWords.removed(outcome.value.name));
 }

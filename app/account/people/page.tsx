@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { ActionForm } from "@/app/_components/action-form.tsx";
+import { ConfirmDialog } from "@/app/_components/confirm-dialog.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
@@ -10,10 +11,11 @@ import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { openInvitations } from "@/lib/store/invitations.ts";
 import { listPeople } from "@/lib/store/people.ts";
-import { inviteWords, roleWords } from "@/lib/wording/account.ts";
+import { peopleWithSecondStep } from "@/lib/store/second-steps.ts";
+import { inviteWords, roleWords, secondStepWords } from "@/lib/wording/account.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
 import { NewPasswordField } from "../new-password-field.tsx";
-import { addMember, inviteMember, withdrawInvitation } from "./actions.ts";
+import { addMember, inviteMember, removeSecondStep, withdrawInvitation } from "./actions.ts";
 
 export const metadata: Metadata = { title: "People", robots: { index: false } };
 
@@ -26,6 +28,7 @@ const roleChoices = [
 export default async function PeoplePage() {
   const person = await requirePerson("manage-people", paths.people());
   const people = await listPeople(database());
+  const withSecondStep = await peopleWithSecondStep(database());
   const invitations = await openInvitations(database(), systemClock());
   return (
     <>
@@ -42,6 +45,30 @@ export default async function PeoplePage() {
               { key: "name", head: "Name", cell: (p) => p.name },
               { key: "email", head: "E-mail", cell: (p) => p.email },
               { key: "role", head: "Role", cell: (p) => p.role },
+              {
+                key: "second-step",
+                head: secondStepWords.column,
+                cell: (p) => (
+                  <>
+                    {secondStepWords.state(withSecondStep.has(p.id))}
+                    {withSecondStep.has(p.id) && p.id !== person.id ? (
+                      <ConfirmDialog
+                        ask={secondStepWords.remove}
+                        title={secondStepWords.removeTitle(p.name)}
+                        form={
+                          <ActionForm
+                            action={removeSecondStep.bind(null, p.id)}
+                            submit={secondStepWords.removeSubmit}
+                            compact
+                          />
+                        }
+                      >
+                        <p>{secondStepWords.removeLead}</p>
+                      </ConfirmDialog>
+                    ) : null}
+                  </>
+                ),
+              },
             ]}
           />
         </Entry>
