@@ -16,7 +16,16 @@ import { type Caution, cautionsIn } from "./cautions.ts";
 import { elementName } from "./elements.ts";
 import { amountRecords } from "./es/amount-records.ts";
 import { amountSentences as spanish } from "./es/amounts.ts";
-import { counted, formatWordsIn, numberText, plainDate, significant, withUnit } from "./formats.ts";
+import {
+  counted,
+  formatWordsIn,
+  groupDigits,
+  numberText,
+  plainDate,
+  significant,
+  toDigits,
+  withUnit,
+} from "./formats.ts";
 import type { ByLanguage, Language, Sentences } from "./language.ts";
 
 export const surfaceNames: Record<ReferenceLoading["surface"], string> = {
@@ -118,13 +127,11 @@ export function estimateText(estimate: Estimate, language: Language = "en"): str
   const shown = estimate.atMost ? estimate.interval[1] : estimate.value;
   const { unit, factor } = readableUnit(estimate.unit, shown);
   const digits = digitsFor(estimate);
-  const say = (value: number): string => numberText(value * factor, digits, language);
-  const withIts = (value: number): string => withUnit(significant(value * factor, digits), unit, language);
-  if (estimate.atMost) return words.atMost(withUnit(significant(roundedUp(shown * factor), 2), unit, language));
+  if (estimate.atMost) return words.atMost(withUnit(toDigits(roundedUp(shown * factor), 2), unit, language));
   const [low, high] = estimate.interval;
-  return low === high
-    ? withIts(estimate.value)
-    : `${withIts(estimate.value)} (${say(low)} ${words.to} ${withIts(high)})`;
+  if (low === high) return withUnit(significant(estimate.value * factor, digits), unit, language);
+  const say = (value: number): string => toDigits(value * factor, digits);
+  return `${withUnit(say(estimate.value), unit, language)} (${groupDigits(say(low), language)} ${words.to} ${withUnit(say(high), unit, language)})`;
 }
 
 /** A bound is rounded up to two digits, never down. The small allowance is for 1.7 written in binary. */

@@ -69,12 +69,22 @@ export const numberText = (value: number, digits = 3, language: Language = "en")
  * @example significant(0.041286) // "0.0413"
  */
 export function significant(value: number, digits = 3): string {
+  const text = toDigits(value, digits);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+}
+
+/**
+ * A number to as many significant digits as its uncertainty earns, zeros at its end included, never with an exponent.
+ *
+ * @example toDigits(1.04, 2) // "1.0"
+ * @example toDigits(7312, 2) // "7300"
+ */
+export function toDigits(value: number, digits: number): string {
   if (!Number.isFinite(value)) throw new DomainError("not-finite", "a number to print must be finite", value);
   const rounded = Number(value.toPrecision(digits));
   if (rounded === 0) return "0";
   const places = Math.min(100, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(rounded)))));
-  const text = rounded.toFixed(places);
-  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+  return rounded.toFixed(places);
 }
 
 /** An amount that reconcile did not state: "413 mg/kg". */

@@ -70,7 +70,7 @@ describe("estimates in words", () => {
   it.each<[Partial<Estimate<"mg">>, string]>([
     [{}, "34.02 mg"],
     [{ u: 5, interval: [25.31, 48.44] }, "34 mg (25 to 48 mg)"],
-    [{ u: 0.5, interval: [33.03, 35.04] }, "34 mg (33 to 35 mg)"],
+    [{ u: 0.5, interval: [33.03, 35.04] }, "34.0 mg (33.0 to 35.0 mg)"],
     [{ value: 1327.9, u: 317, interval: [828, 1938] }, "1.3 g (0.83 to 1.9 g)"],
     [{ value: 0.0123, u: 0.001, interval: [0.0101, 0.0149] }, "12 µg (10 to 15 µg)"],
     [{ atMost: true, interval: [0, 1.7523] }, "at most 1.8 mg"],
