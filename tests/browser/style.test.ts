@@ -110,7 +110,7 @@ describe("every screen", () => {
           .map((each) => each.className),
       );
       if (stuck.length > 0) found.push(`${screen.path}: ${stuck.join(", ")}`);
-      if (await page.getByRole("navigation", { name: "Main" }).isVisible()) found.push(`${screen.path}: navigation`);
+      if (await page.getByRole("navigation", { name: /^(Main|Principal)$/ }).isVisible()) found.push(`${screen.path}: navigation`);
       await page.emulateMedia({ media: "screen" });
     }
     expect(found).toEqual([]);

@@ -38,6 +38,7 @@ const fixedPublic: [string, string][] = [
   ["es-log", "/es/log"],
   ["es-corrections", "/es/corrections"],
   ["es-request", "/es/requests/new"],
+  ["es-not-found", "/es/no-such-page"],
 ];
 
 const fixedDesk: [string, string][] = [
