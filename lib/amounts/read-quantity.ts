@@ -1,20 +1,20 @@
 import { done, type Outcome, type Problem, refused } from "../quantity/problem.ts";
 import { convert, type Unit } from "../quantity/units.ts";
-import { parseWrittenNumber } from "../quantity/written-number.ts";
+import { parseTypedNumber } from "../quantity/written-quantity.ts";
 import { z95 } from "./prepare-input.ts";
 import type { RangeShape, UncertainInput } from "./types.ts";
 
 const shapes: readonly RangeShape[] = ["rectangular", "triangular", "normal", "lognormal"];
 const allowed = "12, or 12 ± 0.5, or 10 to 14, or < 5";
-/** Between the ends of a range: the word, two dots, or a dash that is no sign and no part of 1e-3. */
-const between = /\s+to\s+|\s*(?:\.\.|…|–|—)\s*|(?<=[\d.])\s*-\s*(?=[\d.])/i;
+/** Between the ends of a range: the word in either language, two dots, or a dash that is no sign and no part of 1e-3. */
+const between = /\s+(?:to|a)\s+|\s*(?:\.\.|…|–|—)\s*|(?<=[\d.])\s*-\s*(?=[\d.])/i;
 
 /**
  * A quantity as a person writes it in one field, in the unit chosen beside it, as an input in the unit asked for. Empty: null.
  *
- * "12" exact · "12 ± 0.5" (also +- and +/-) with ± for 95 %, as on the pages: u = 0.5/1.96 · "10 to 14" (also – and ..) anywhere between,
- * or with a word after it: "10 to 14 triangular" · "412 (380 to 470)" a value with its 95 % interval · "< 5" below.
- * Decimal points; a comma is refused rather than guessed.
+ * "12" exact · "12 ± 0.5" (also +- and +/-) with ± for 95 %, as on the pages: u = 0.5/1.96 · "10 to 14" (also "10 a 14", – and ..) anywhere
+ * between, or with a word after it: "10 to 14 triangular" · "412 (380 to 470)" a value with its 95 % interval · "< 5" below.
+ * A point is a decimal mark; a comma is one where it cannot stand between thousands ("0,05").
  *
  * Refused (Problem): `quantity-unreadable`, `quantity-ambiguous` (1,500 may be 1.5 or 1500).
  *
@@ -29,7 +29,7 @@ export function readQuantity(
   const where = { field: place.field };
   const numbers: number[] = [];
   const take = (part: string): Problem | null => {
-    const written = parseWrittenNumber(part, { decimal: "point" });
+    const written = parseTypedNumber(part);
     if (!written.ok) {
       const ambiguous = written.problems.some((problem) => problem.code === "number-ambiguous");
       return { code: ambiguous ? "quantity-ambiguous" : "quantity-unreadable", where, found: text, allowed };

@@ -44,6 +44,16 @@ describe("a quantity as a person writes it", () => {
     ["10 to 14 lognormal", { min: 10, max: 14, shape: "lognormal" }],
     ["412 (380 to 470)", { value: 412, interval: [380, 470] }],
     ["< 5", { below: 5 }],
+    // As Spanish writes it: a comma where it can only be a decimal mark, "a" between two ends.
+    ["0,05", { value: 0.05, u: 0 }],
+    ["1,5", { value: 1.5, u: 0 }],
+    ["1,2340", { value: 1.234, u: 0 }],
+    ["10 a 14", { min: 10, max: 14, shape: "rectangular" }],
+    ["0,25 to 0,5", { min: 0.25, max: 0.5, shape: "rectangular" }],
+    ["2,5–3,7", { min: 2.5, max: 3.7, shape: "rectangular" }],
+    ["0,4-0,6 triangular", { min: 0.4, max: 0.6, shape: "triangular" }],
+    ["41,2 (38 a 47,5)", { value: 41.2, interval: [38, 47.5] }],
+    ["< 0,5", { below: 0.5 }],
   ])("%j", (text, expected) => expect(read(text)).toEqual({ ok: true, value: expected }));
   it("nothing is nothing, and never zero", () => expect(read("  ")).toEqual({ ok: true, value: null }));
   it.each([
@@ -61,9 +71,10 @@ describe("a quantity as a person writes it", () => {
   ])("%j is refused", (text) =>
     expect(read(text)).toMatchObject({ ok: false, problems: [{ code: "quantity-unreadable" }] }),
   );
-  it.each(["1,5", "1,500", "0,25 to 0,5"])("%j is not guessed at", (text) =>
+  it.each(["1,500", "12,345 ± 1", "1 a 1,500"])("%j is not guessed at", (text) =>
     expect(read(text)).toMatchObject({ ok: false, problems: [{ code: "quantity-ambiguous" }] }),
   );
+  it("takes 12 ± 0,5 as it takes 12 ± 0.5", () => expect(read("12 ± 0,5")).toEqual(read("12 ± 0.5")));
   it("turns every number into the unit asked for", () =>
     expect(readQuantity("1 to 2", { field: "x", unit: "in", into: "mm" })).toEqual({
       ok: true,

@@ -82,6 +82,12 @@ describe("pages in Spanish", () => {
     expect(await head('link[hreflang="es"][rel="alternate"]')).toBe(`/es/items/${slug}`);
     for (const path of ["/es/bench", "/es/limits/no-such-limit", "/es/account/sign-in", "/es/nothing"])
       expect((await page.request.get(path)).status(), path).toBe(404);
+    for (const path of ["/es/nothing", "/es/no/such/page", "/es/items/no-such-item", "/es/limits/no-such-limit"]) {
+      await page.goto(path);
+      expect(await page.locator("html").getAttribute("lang"), path).toBe("es");
+      expect(await page.getByRole("heading", { level: 1 }).textContent(), path).toBe("Esta página no está aquí");
+      expect(englishLeft(withoutNames(await page.content())), path).toEqual([]);
+    }
     await page.goto(`/items/${slug}`);
     expect(await page.locator("html").getAttribute("lang")).toBe("en");
   });
@@ -125,6 +131,20 @@ describe("a reader without scripts", () => {
     await page.getByRole("banner").getByRole("link", { name: "Español" }).click();
     await page.waitForURL((url) => url.pathname === "/es/items" && url.searchParams.get("q") === "bowl");
     expect(new URL(page.url()).searchParams.get("sort")).toBe("name");
+  });
+
+  it("works out an amount from numbers with a decimal comma, and reads the answer with one", async () => {
+    await page.goto("/es/amounts");
+    await page.getByLabel("Su peso", { exact: true }).check();
+    await page.getByLabel("Peso de la parte", { exact: true }).fill("165,5");
+    await page.getByLabel("Contenido", { exact: true }).fill("0,05");
+    await page.locator('select[name="contentUnit"]').selectOption("%");
+    await page.locator('input[name="loading"]').fill("5");
+    await page.getByRole("button", { name: "Calcular" }).click();
+    await page.waitForURL(/\/es\/amounts\?.*content=0%2C05/);
+    // 165.5 g × 0.05 % = 82.75 mg (our arithmetic).
+    expect(await page.locator("#amount .answer").textContent()).toContain("82,8 mg");
+    expect(await page.getByLabel("Contenido", { exact: true }).inputValue()).toBe("0,05");
   });
 
   it("asks for a test in Spanish, and is told in Spanish what was wrong with the first try", async () => {

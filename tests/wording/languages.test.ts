@@ -1,11 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
+import { parseAmounts } from "../../lib/amounts/amounts-form.ts";
 import * as comparators from "../../lib/amounts/comparators.ts";
 import { massComparators } from "../../lib/amounts/comparators.ts";
+import { computeAmounts } from "../../lib/amounts/compute-amounts.ts";
+import { readQuantity } from "../../lib/amounts/read-quantity.ts";
 import { listLimits } from "../../lib/limits/list-limits.ts";
 import { allLimits } from "../../lib/limits/tables/all-limits.ts";
 import { snapshotSchema } from "../../lib/publication/snapshot.ts";
 import { materialDensities } from "../../lib/quantity/material-densities.ts";
+import { amountExamples } from "../../lib/wording/amount-figures.ts";
+import { stateIn } from "../../lib/wording/amounts-state.ts";
 import { elementName } from "../../lib/wording/elements.ts";
 import { amountRecords } from "../../lib/wording/es/amount-records.ts";
 import { changeSentences } from "../../lib/wording/es/changes.ts";
@@ -128,6 +133,26 @@ describe("what is looked up by its English text has its Spanish text", () => {
     // Said elsewhere on the page, never as a difference.
     for (const frame of ["format", "revision", "publishedAt"]) names.delete(frame);
     expect([...names].filter((name) => !Object.hasOwn(changeSentences.fields, name))).toEqual([]);
+  });
+});
+
+describe("what the calculator is filled in with", () => {
+  const texts = ["2.5 to 3.7", "412 (376 to 448.5)", "1.234", "12.345 ± 1.5", "< 0.5", "1.5e-7", "10 to 14 triangular"];
+  it.each(texts)("%s is written as Spanish writes it, and means the same", (content) => {
+    const spanish = stateIn(parseAmounts({ content }), "es").content;
+    expect(spanish).not.toMatch(/\.| to /);
+    const read = (text: string) => readQuantity(text, { field: "content" });
+    expect(read(spanish)).toEqual(read(content));
+    expect(read(spanish).ok).toBe(true);
+  });
+  it("the examples come to the same figures in both languages", () => {
+    for (const { state } of amountExamples) {
+      const [english, spanish] = (["en", "es"] as const).map((language) =>
+        computeAmounts(stateIn(parseAmounts(state), language), 1, { references: [], benchmarks: [], draws: 1000 }),
+      );
+      expect(spanish!.problems).toEqual([]);
+      expect(spanish!.amount).toEqual(english!.amount);
+    }
   });
 });
 

@@ -17,6 +17,7 @@ import {
   nearestSentence,
   referenceText,
 } from "@/lib/wording/amounts.ts";
+import { stateIn } from "@/lib/wording/amounts-state.ts";
 import { elementName } from "@/lib/wording/elements.ts";
 import type { Language } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
@@ -147,7 +148,7 @@ function Amounts({
         {mass.by === "coat" ? amountPanel.leadCoat : amountPanel.lead} {sure ? null : amountsIn[language].brackets}
       </p>
       <p>
-        <PageLink href={paths.amounts(serialiseAmounts(first.state))} language={language}>
+        <PageLink href={paths.amounts(serialiseAmounts(stateIn(first.state, language)))} language={language}>
           {amountPanel.more}
         </PageLink>
       </p>
@@ -158,7 +159,7 @@ function Amounts({
             {others.map(({ placed: one, state, result }) => (
               <li key={`${one.specimen.id} ${one.part.id} ${one.result.element} ${one.result.quantity}`}>
                 {asWritten(partTitle(one, several), language)}:{" "}
-                <PageLink href={paths.amounts(serialiseAmounts(state))} language={language}>
+                <PageLink href={paths.amounts(serialiseAmounts(stateIn(state, language)))} language={language}>
                   {result.mass
                     ? figures.of(estimateText(result.mass.mass, language), elementName(one.result.element, language))
                     : null}

@@ -10,6 +10,7 @@ import { environment } from "@/lib/platform/environment.ts";
 import { paths as english } from "@/lib/platform/paths.ts";
 import { amountExamples, amountFiguresIn } from "@/lib/wording/amount-figures.ts";
 import { amountCautions } from "@/lib/wording/amounts.ts";
+import { stateIn } from "@/lib/wording/amounts-state.ts";
 import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import type { Language } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
@@ -94,12 +95,6 @@ export default async function AmountsPage({ searchParams, language = "en" }: Pro
   );
 }
 
-/** A range is read with a dash in every language, with a word in English only. */
-const inItsSigns = (state: Readonly<Record<string, string>>, language: Language): Record<string, string> =>
-  Object.fromEntries(
-    Object.entries(state).map(([name, text]) => [name, language === "en" ? text : text.replace(" to ", "–")]),
-  );
-
 function Examples({ language }: { language: Language }) {
   const { page: amountsPage, examples } = amountFiguresIn[language];
   return (
@@ -108,7 +103,7 @@ function Examples({ language }: { language: Language }) {
       <ul>
         {amountExamples.map(({ text, state }, index) => (
           <li key={text}>
-            <a href={pathsIn[language].amounts(serialiseAmounts(parseAmounts(inItsSigns(state, language))))}>
+            <a href={pathsIn[language].amounts(serialiseAmounts(stateIn(parseAmounts(state), language)))}>
               {examples[index]}
             </a>
           </li>

@@ -68,7 +68,7 @@ export const amountLabels: AmountLabels = {
     alloy: "Dos metales: este y otro",
     entered: "Una densidad que conozco",
   },
-  hint: "Escriba un número (12), un número con ± (12 ± 0.5, que quiere decir 95 veces de cada 100) o un intervalo (10–14, en cualquier lugar entre los dos). Los decimales se escriben con punto. Escriba < 5 para «menos de 5».",
+  hint: "Escriba un número (12), un número con ± (12 ± 0,5, que quiere decir 95 veces de cada 100) o un intervalo (10 a 14, en cualquier lugar entre los dos). Los decimales pueden llevar coma o punto. Escriba < 5 para «menos de 5».",
   dayHint: "Por ejemplo 2026-11-24. Vacío: los límites de todos los días.",
   shares: {
     density: "la densidad",

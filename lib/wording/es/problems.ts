@@ -20,9 +20,9 @@ const day = (text: string | undefined): string =>
 /** The problems that a reader can meet: the calculator's and those of a request for a test. */
 export const problemWords: ProblemWords = {
   "quantity-unreadable": (p) =>
-    `${start(p)} no se puede leer como número.${found(p)} Escríbalo como 12, o 12 ± 0.5, o 10–14, o < 5.`,
+    `${start(p)} no se puede leer como número.${found(p)} Escríbalo como 12, o 12 ± 0,5, o 10 a 14, o < 5.`,
   "quantity-ambiguous": (p) =>
-    `${start(p)} se puede leer de dos maneras.${found(p)} Escriba un punto para los decimales y nada entre los millares.`,
+    `${start(p)} se puede leer de dos maneras, con decimales o con millares.${found(p)} Si son decimales, añada un cero al final (1,2340) o escriba un punto; entre los millares, nada.`,
   "quantity-out-of-range": (p) =>
     `${start(p)} es mucho mayor o mucho menor de lo que puede ser.${found(p)} Compruebe el número y su unidad.`,
   "amount-field-needed": (p) => `Rellene ${name(p)}, por favor.`,
