@@ -180,7 +180,7 @@ async function draftBoth(name) {
     return console.log("postgres: not drafted, since its server's programs are not on this machine.");
   const server = await startPostgres();
   try {
-    await draft(name, server.url());
+    await draft(name, server.admin);
   } finally {
     server.stop();
   }

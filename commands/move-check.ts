@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { z } from "zod";
-import { startPostgres } from "./postgres.mjs";
+import { makeDatabase, startPostgres } from "./postgres.mjs";
 import { madeRegistry } from "./registry/made.ts";
 
 /**
@@ -48,7 +48,7 @@ function move(from: Place, to: Place): void {
 }
 
 function thereAndBack(what: string, from: Place, name: string): void {
-  const middle: Place = { dataDir: join(fresh(), "data"), url: server.url(name) };
+  const middle: Place = { dataDir: join(fresh(), "data"), url: makeDatabase(server, name) };
   console.log(`\n── ${what}: SQLite to PostgreSQL`);
   move(from, middle);
   console.log(`\n── ${what}: PostgreSQL to SQLite`);
@@ -57,10 +57,6 @@ function thereAndBack(what: string, from: Place, name: string): void {
 
 const server = await startPostgres({ durable: true });
 try {
-  for (const name of ["scenario", "generated"]) {
-    const made = spawnSync(join(server.bin, "psql"), [server.url(), "-qc", `CREATE DATABASE ${name}`]);
-    if (made.status !== 0) throw new Error(String(made.stderr));
-  }
   const scenario = sqlite(join(fresh(), "data"));
   run("migrate.mjs", [], scenario);
   run("load-scenario.ts", [], scenario);

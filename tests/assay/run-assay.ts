@@ -7,8 +7,12 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 type Run = { code: number | null; stdout: string; stderr: string };
 
 /** Runs the command as a person would, in a process of its own. */
-export function assayProcess(...args: string[]): Run {
-  const run = spawnSync(process.execPath, ["commands/assay.mjs", ...args], { cwd: root, encoding: "utf8" });
+export const assayProcess = (...args: string[]): Run => assayProcessOf({}, ...args);
+
+/** As somebody whose settings name another registry. */
+export function assayProcessOf(settings: Record<string, string>, ...args: string[]): Run {
+  const env = { ...process.env, ...settings };
+  const run = spawnSync(process.execPath, ["commands/assay.mjs", ...args], { cwd: root, encoding: "utf8", env });
   return { code: run.status, stdout: run.stdout, stderr: run.stderr };
 }
 

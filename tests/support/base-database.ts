@@ -5,7 +5,7 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import type { ProvidedContext } from "vitest";
 import type { TestProject } from "vitest/node";
-import { startPostgres } from "../../commands/postgres.mjs";
+import { makeDatabase, startPostgres } from "../../commands/postgres.mjs";
 
 declare module "vitest" {
   export interface ProvidedContext {
@@ -44,11 +44,10 @@ export default async function setup(project: TestProject): Promise<() => void> {
 }
 
 function preparedOn(server: Awaited<ReturnType<typeof startPostgres>>): ProvidedContext["postgres"] {
-  const psql = join(server.bin, "psql");
-  const made = spawnSync(psql, [server.url(), "-qc", "CREATE DATABASE base"], { encoding: "utf8" });
-  if (made.status !== 0) throw made.error ?? new Error(made.stderr);
-  prepared(server.url("base"));
-  return { admin: server.url(), base: server.url("base"), psql };
+  const { admin, psql } = server;
+  const base = makeDatabase(server, "base");
+  prepared(base);
+  return { admin, base, psql };
 }
 
 function prepared(target: string): void {

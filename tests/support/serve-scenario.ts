@@ -1,8 +1,13 @@
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+import { randomBytes } from "node:crypto";
 import { cpSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { anyFreePort } from "../../commands/any-free-port.mjs";
+import { makeDatabase } from "../../commands/postgres.mjs";
+
+/** A started PostgreSQL server: the address of a database of it, and its psql. */
+export type PostgresServer = { admin: string; psql: string };
 
 const root = join(import.meta.dirname, "..", "..");
 const bin = (script: string) => join(root, "node_modules", script);
@@ -12,12 +17,16 @@ export type LoadedScenario = {
   folder: string;
   /** By role: "address password". */
   passwords: Record<string, string>;
+  /** Where the records lie instead: a database to be copied, on a server of the run's own. */
+  postgres?: (PostgresServer & { database: string }) | null;
 };
 
 export type Served = {
   base: string;
   passwords: LoadedScenario["passwords"];
   dataDir: string;
+  /** Where its records are: file:… or postgres://… */
+  databaseUrl: string;
   /** The server's process. */
   pid: () => number | undefined;
   /** Ends the server as a power cut would; `start` serves the same folder again. */
@@ -27,20 +36,24 @@ export type Served = {
 };
 
 /** The test runner sets a BASE_URL of its own, which is none. */
-const environmentOf = (dataDir: string, port: number) => ({
+const environmentOf = (dataDir: string, databaseUrl: string, port: number) => ({
   ...process.env,
   DATA_DIR: dataDir,
+  DATABASE_URL: databaseUrl,
   PORT: String(port),
   BASE_URL: `http://localhost:${port}`,
   NODE_ENV: "production" as const,
   NEXT_TELEMETRY_DISABLED: "1",
 });
 
-/** Loads the scenario into a folder of its own, as `npm run demo` does. */
-export function loadScenario(): LoadedScenario {
+const fileIn = (folder: string): string => `file:${join(folder, "registry.db")}`;
+
+/** Loads the scenario into a folder of its own, as `npm run demo` does; its records onto a PostgreSQL server where one is given. */
+export function loadScenario(server: PostgresServer | null = null): LoadedScenario {
   const folder = mkdtempSync(join(tmpdir(), "assay-scenario-"));
-  const env = environmentOf(folder, 3000);
-  run(process.execPath, [join(root, "commands", "migrate.mjs"), join(folder, "registry.db")], env);
+  const database = "scenario";
+  const env = environmentOf(folder, server ? makeDatabase(server, database) : fileIn(folder), 3000);
+  run(process.execPath, [join(root, "commands", "migrate.mjs")], env);
   const printed = run(process.execPath, [bin("tsx/dist/cli.mjs"), join("commands", "load-scenario.ts")], env);
   const passwords = Object.fromEntries(
     [...printed.matchAll(/^ {2}(owner|tester|reviewer)\s+(\S+)\s+(\S+)$/gm)].map(([, role, email, password]) => [
@@ -48,7 +61,7 @@ export function loadScenario(): LoadedScenario {
       `${email} ${password}`,
     ]),
   ) as Record<string, string>;
-  return { folder, passwords };
+  return { folder, passwords, postgres: server && { admin: server.admin, psql: server.psql, database } };
 }
 
 /** Serves the built product, and the style page with it, over a copy of a loaded scenario: what is done there changes no other. */
@@ -56,7 +69,10 @@ export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
   const port = await anyFreePort();
   const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
   cpSync(scenario.folder, dataDir, { recursive: true });
-  const env = { ...environmentOf(dataDir, port), STYLE_PAGE: "1" };
+  const { postgres } = scenario;
+  const copied = () => makeDatabase(postgres!, `served_${randomBytes(8).toString("hex")}`, postgres!.database);
+  const databaseUrl = postgres ? copied() : fileIn(dataDir);
+  const env = { ...environmentOf(dataDir, databaseUrl, port), STYLE_PAGE: "1" };
   const base = env.BASE_URL;
   let server: ChildProcess;
   const start = async (): Promise<void> => {
@@ -73,6 +89,7 @@ export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
     base,
     passwords: scenario.passwords,
     dataDir,
+    databaseUrl,
     pid: () => server.pid,
     kill: () => ended(server, "SIGKILL"),
     start,
@@ -90,10 +107,11 @@ function run(command: string, args: string[], env: NodeJS.ProcessEnv): string {
 }
 
 async function answering(url: string): Promise<void> {
-  for (let attempt = 0; attempt < 240; attempt += 1) {
+  const until = performance.now() + 60_000;
+  while (performance.now() < until) {
     const answer = await fetch(url).catch(() => null);
     if (answer?.ok) return;
-    await new Promise((resolve) => setTimeout(resolve, 250));
+    await new Promise((resolve) => setTimeout(resolve, 100));
   }
   throw new Error(`Nothing answers at ${url} after a minute.`);
 }

@@ -1,5 +1,6 @@
 import { rmSync } from "node:fs";
 import type { TestProject } from "vitest/node";
+import { startPostgres } from "../../commands/postgres.mjs";
 import { type LoadedScenario, loadScenario } from "./serve-scenario.ts";
 
 declare module "vitest" {
@@ -8,9 +9,22 @@ declare module "vitest" {
   }
 }
 
-/** Once for all browser tests: the scenario, loaded. Each file of tests serves a copy of its own. */
-export default function setup(project: TestProject): () => void {
-  const scenario = loadScenario();
+/**
+ * Once for all browser tests: the scenario, loaded. Each file of tests serves a copy of its own. With
+ * ASSAY_TEST_DATABASE=postgres its records lie on a PostgreSQL server of the run's own, which keeps every write as a real one does.
+ */
+export default async function setup(project: TestProject): Promise<() => void> {
+  const server = process.env.ASSAY_TEST_DATABASE === "postgres" ? await startPostgres({ durable: true }) : null;
+  let scenario: LoadedScenario;
+  try {
+    scenario = loadScenario(server);
+  } catch (error) {
+    server?.stop();
+    throw error;
+  }
   project.provide("scenario", scenario);
-  return () => rmSync(scenario.folder, { recursive: true, force: true });
+  return () => {
+    server?.stop();
+    rmSync(scenario.folder, { recursive: true, force: true });
+  };
 }

@@ -1,9 +1,9 @@
-import { spawnSync } from "node:child_process";
 import { randomBytes } from "node:crypto";
 import { copyFileSync, mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inject } from "vitest";
+import { makeDatabase } from "@/commands/postgres.mjs";
 import type { Person, Role } from "@/lib/access/permissions.ts";
 import type { Context } from "@/lib/platform/context.ts";
 import { type Database, openDatabase } from "@/lib/store/database.ts";
@@ -25,11 +25,7 @@ function copiedFile(): string {
 }
 
 function madeDatabase(template: string): string {
-  const { admin, base, psql } = inject("postgres")!;
-  const name = `test_${randomBytes(8).toString("hex")}`;
-  const run = spawnSync(psql, [admin, "-qc", `CREATE DATABASE ${name} TEMPLATE ${template}`], { encoding: "utf8" });
-  if (run.status !== 0) throw run.error ?? new Error(run.stderr);
-  return base.replace(/base$/, name);
+  return makeDatabase(inject("postgres")!, `test_${randomBytes(8).toString("hex")}`, template);
 }
 
 export async function person(db: Database, role: Role, name: string = role): Promise<Person> {
