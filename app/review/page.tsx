@@ -50,12 +50,13 @@ export default async function ReviewPage() {
               key: "item",
               head: "Item",
               roomy: true,
-              cell: ({ record: { item }, snapshot, submission }) => (
+              cell: ({ record: { item }, snapshot, submission, loadedBy }) => (
                 <>
                   <a href={paths.reviewItem(item.id)}>{item.name}</a>
                   <div className="small soft">
                     {labelOf(categoryLabels, item.category)} · {revisionLabels[snapshot.kind].toLowerCase()}
                     {submission.submittedAt ? ` · since ${plainDate(submission.submittedAt.toISOString())}` : ""}
+                    {` · readings by ${listed(loadedBy.map((p) => p.name)) || "nobody yet"}`}
                   </div>
                 </>
               ),
@@ -67,23 +68,18 @@ export default async function ReviewPage() {
               roomy: true,
               cell: ({ placed }) => repeatsCount(placed.map((p) => repeatsOf(p.result).verdict)),
             },
-            {
-              key: "by",
-              head: "Loaded by",
-              nowrap: true,
-              cell: ({ loadedBy }) => listed(loadedBy.map((p) => p.name)) || "nobody yet",
-            },
             { key: "open", head: "Open remarks", numeric: true, cell: ({ open }) => open },
-            {
-              key: "claim",
-              head: "Taken up",
-              cell: ({ claim }) => claimWords(claim?.reviewerName ?? null, claim?.reviewerId === person?.id),
-            },
             {
               key: "standing",
               head: "For you",
-              cell: ({ concerned, record }) =>
-                queueStanding(may(person, "review-item", { authors: concerned, state: record.item.state })),
+              cell: ({ concerned, record, claim }) => (
+                <>
+                  {queueStanding(may(person, "review-item", { authors: concerned, state: record.item.state }))}
+                  <div className="small soft">
+                    {claimWords(claim?.reviewerName ?? null, claim?.reviewerId === person?.id)}
+                  </div>
+                </>
+              ),
             },
           ]}
         />

@@ -14,7 +14,7 @@ export const frontPage = {
   searchHint: "A name, a picture or words on its foot, a product code.",
   whatTitle: "What this is",
   what: [
-    "We test everyday things from kitchens and toy boxes for lead and other metals, with an X-ray tool that does no harm to them.",
+    "We test everyday things from kitchens and toy boxes for lead and other metals, with an X‑ray tool that does no harm to them.",
     "For each part of a thing we say one number, how sure it is, and how it compares with the limits we know. Every reading behind it is on the same page.",
   ],
   newest: "Newest results",

@@ -48,8 +48,8 @@ export const cautions = {
 /** For testers, beside everything that asks for more shots. */
 export const radiationCaution: Caution = {
   code: "radiation",
-  title: "X-rays",
-  text: "The analyser sends out X-rays. Never point it at a person or an animal, and never hold the object in your hand during a shot. Use it only with the training, the shielding and the licence that your place asks for.",
+  title: "X‑rays",
+  text: "The analyser sends out X‑rays. Never point it at a person or an animal, and never hold the object in your hand during a shot. Use it only with the training, the shielding and the licence that your place asks for.",
 };
 
 export type CautionSentences = {

@@ -47,11 +47,11 @@ export const flagWords: Record<FlagCode, FlagWords> = {
   },
   "screening-only": {
     label: "Screening only",
-    sentence: "The X-rays also saw what lies under the coating, so the number is a guide and no exact content.",
+    sentence: "The X‑rays also saw what lies under the coating, so the number is a guide and no exact content.",
   },
   "not-infinitely-thick": {
     label: "Thin part",
-    sentence: "The part is thinner than the X-rays reach, so the number can be too low or too high.",
+    sentence: "The part is thinner than the X‑rays reach, so the number can be too low or too high.",
   },
   "smaller-than-window": {
     label: "Smaller than the window",

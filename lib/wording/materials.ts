@@ -16,9 +16,9 @@ export const materialNotes: Record<Material, string> = {
   solder:
     "Lead in per cents. A joint is often smaller than the window: shoot through the small window, and look for what lies beside it.",
   steel: "Stainless steel is seldom leaded; a lacquer, a plating or a rivet on it is another part.",
-  aluminium: "Lets X-rays through further than heavier metals: a thin sheet shows what lies behind it.",
+  aluminium: "Lets X‑rays through further than heavier metals: a thin sheet shows what lies behind it.",
   copper: "Often lined with tin: the lining is a part of its own, and tin may hold lead.",
-  pvc: "Chlorine stops X-rays: seen about a millimetre deep. Thin film shows what lies behind it; fold it, and give the thickness.",
+  pvc: "Chlorine stops X‑rays: seen about a millimetre deep. Thin film shows what lies behind it; fold it, and give the thickness.",
   abs: "Seen centimetres deep: a thin wall reads low and shows what lies behind it. Give its thickness, and leave nothing behind it.",
   "other-plastic":
     "Seen centimetres deep: a thin wall reads low and shows what lies behind it. Give its thickness, and leave nothing behind it.",

@@ -48,7 +48,7 @@ export const methodPage = {
     },
     {
       title: "Thick enough?",
-      text: "X-rays see only so deep. For lead it is a few hundredths of a millimetre in brass, about a millimetre in glaze, and centimetres in plain plastic. For each material and element we work out the depth that 99 in 100 parts of the signal come from, with a typical recipe and with X-rays going in and out at 45°. A part thinner than that is flagged: its number can be too low or too high. The depth is about right and no measurement. It is not worked out where the material is “something else”.",
+      text: "X‑rays see only so deep. For lead it is a few hundredths of a millimetre in brass, about a millimetre in glaze, and centimetres in plain plastic. For each material and element we work out the depth that 99 in 100 parts of the signal come from, with a typical recipe and with X‑rays going in and out at 45°. A part thinner than that is flagged: its number can be too low or too high. The depth is about right and no measurement. It is not worked out where the material is “something else”.",
     },
     {
       title: "Add what the readings cannot show",
@@ -72,7 +72,7 @@ export const methodPage = {
     },
   ],
   sources:
-    "Sources: JCGM 100, 101 and 106; ISO 13528; ISO 5725-2; Paule and Mandel (1982); Hartung and Knapp (2001); Currie (1968) and ISO 11843 for detection; Helsel on non-detects; Hubbell and Seltzer (NISTIR 5632) for how X-rays fade, with coefficients from the open library xraylib.",
+    "Sources: JCGM 100, 101 and 106; ISO 13528; ISO 5725-2; Paule and Mandel (1982); Hartung and Knapp (2001); Currie (1968) and ISO 11843 for detection; Helsel on non-detects; Hubbell and Seltzer (NISTIR 5632) for how X‑rays fade, with coefficients from the open library xraylib.",
 } as const;
 export type MethodPage = Sentences<typeof methodPage>;
 export const methodPageIn: ByLanguage<MethodPage> = { en: methodPage, es: spanish };

@@ -1,4 +1,5 @@
 import type { RepeatReason, Repeats, SpotRepeats } from "../consistency/repeats.ts";
+import { roundToUncertainty } from "../quantity/round-to-uncertainty.ts";
 import { amountText, chancesText, intervalText, significant, withUnit } from "./formats.ts";
 
 /** What the review desk says about readings that repeat each other. */
@@ -41,11 +42,12 @@ export function withinSpotText(spot: SpotRepeats): string {
 /** A p value: "p = 0.27", or "p under 0.001". */
 export const pText = (p: number): string => (p < 0.001 ? "p under 0.001" : `p = ${significant(p, 2)}`);
 
-/** A spot's own value: "412 ± 18 mg/kg (u)", or "below 12 mg/kg". */
+/** A spot’s own value to the place its standard uncertainty u earns: "412 mg/kg, u 18", or "below 12 mg/kg". */
 export function spotValueText(spot: SpotRepeats, unit: string): string {
   if (spot.value !== null) {
-    const value = withUnit(significant(spot.value, 4), unit);
-    return spot.u === null ? value : `${value}, u ${significant(spot.u, 2)}`;
+    if (spot.u === null) return withUnit(significant(spot.value, 4), unit);
+    const { value, U } = roundToUncertainty(spot.value, spot.u);
+    return `${withUnit(value, unit)}, u ${U}`;
   }
   return spot.below === null ? "not detected" : `below ${amountText(spot.below, unit)}`;
 }

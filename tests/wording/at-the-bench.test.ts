@@ -105,7 +105,7 @@ describe("repeats of a spot", () => {
     expect(pText(0.0009)).toBe("p under 0.001");
   });
   it("state the spot's own value, its bound, or neither", () => {
-    expect(spotValueText(spot, "mg/kg")).toBe("412.3 mg/kg, u 18");
+    expect(spotValueText(spot, "mg/kg")).toBe("412 mg/kg, u 18");
     expect(spotValueText({ ...spot, u: null }, "mg/kg")).toBe("412.3 mg/kg");
     expect(spotValueText({ ...spot, value: null, below: 12 }, "mg/kg")).toBe("below 12 mg/kg");
     expect(spotValueText({ ...spot, value: null }, "mg/kg")).toBe("not detected");

@@ -97,7 +97,9 @@ function Doubt({ session, language }: { session: SnapshotSession; language: Lang
 function Standards({ session, language }: { session: SnapshotSession; language: Language }) {
   const words = itemPageIn[language];
   const written = (text: string | null) => asWritten(text, language);
-  const titled = (text: string) => <Told text={text} own={[session.label]} language={language} />;
+  const { name } = session.instrument;
+  const sitting = `${name}, ${sittingTime(session, language)}`;
+  const titled = (text: string) => <Told text={text} own={[name]} language={language} />;
   const rows = session.fitness.flatMap((e) => e.standards.map((standard) => ({ e, standard })));
   if (rows.length === 0) return null;
   const unstated = rows.filter(({ standard: s }) => s.certified !== null && s.uCertified === null);
@@ -107,7 +109,7 @@ function Standards({ session, language }: { session: SnapshotSession; language: 
   return (
     <>
       <DataTable
-        caption={titled(words.standardsCaption(session.label))}
+        caption={titled(words.standardsCaption(sitting))}
         rows={rows}
         rowKey={({ e, standard }) => `${e.element} ${e.mode} ${standard.name}`}
         columns={[
@@ -157,7 +159,7 @@ function Standards({ session, language }: { session: SnapshotSession; language: 
       ) : null}
       <Disclosure summary={words.everyCheck}>
         <DataTable
-          caption={titled(words.checksCaption(session.label))}
+          caption={titled(words.checksCaption(sitting))}
           rows={checks}
           rowKey={(row) => row.key}
           columns={[

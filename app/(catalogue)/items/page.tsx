@@ -76,31 +76,33 @@ function NotTestedHere({ query, near, language }: { query: string; near: Publish
   const paths = pathsIn[language];
   const { gtin } = readQuestion(query);
   return (
-    <EmptyState title={searchPage.nothing}>
-      <p>
-        {gtin.state === "wrong-check-digit" ? searchPage.wrongCheckDigit(query, gtin) : searchPage.nothingText(query)}
-      </p>
-      <Warning language={language}>{searchPage.proves}</Warning>
-      <ul>
-        {searchPage.whatToDo.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
-      {query === "" ? null : (
-        <Actions>
-          <ButtonLink href={paths.requestTest(query)}>{searchPage.askForTest}</ButtonLink>
-        </Actions>
-      )}
-      <p>
-        <a href={paths.items()}>{searchPage.seeAll}</a>
-      </p>
+    <>
+      <EmptyState title={searchPage.nothing}>
+        <p>
+          {gtin.state === "wrong-check-digit" ? searchPage.wrongCheckDigit(query, gtin) : searchPage.nothingText(query)}
+        </p>
+        <Warning language={language}>{searchPage.proves}</Warning>
+        <ul>
+          {searchPage.whatToDo.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+        {query === "" ? null : (
+          <Actions>
+            <ButtonLink href={paths.requestTest(query)}>{searchPage.askForTest}</ButtonLink>
+          </Actions>
+        )}
+        <p>
+          <a href={paths.items()}>{searchPage.seeAll}</a>
+        </p>
+      </EmptyState>
       {near.length > 0 ? (
-        <>
+        <div className="flow">
           <h2>{searchPage.near}</h2>
           <p>{searchPage.nearText}</p>
           <HitList snapshots={near.map((hit) => hit.snapshot)} headingLevel={3} language={language} />
-        </>
+        </div>
       ) : null}
-    </EmptyState>
+    </>
   );
 }

@@ -19,14 +19,14 @@ export default async function TablePage() {
     <>
       <PageHead title="At the table">
         <p>{tableWords.lead}</p>
+        <noscript>
+          <p>
+            This page needs scripts. Without them, make <a href={paths.benchNewItem()}>a new item</a> and load its
+            photos and readings from there.
+          </p>
+        </noscript>
       </PageHead>
       <BenchTabs current={paths.benchTable()} />
-      <noscript>
-        <p>
-          This page needs scripts. Without them, make <a href={paths.benchNewItem()}>a new item</a> and load its photos
-          and readings from there.
-        </p>
-      </noscript>
       <TableBook
         personId={person.id}
         largestPhoto={largestPhoto}

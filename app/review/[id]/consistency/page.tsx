@@ -78,8 +78,8 @@ export default async function PartConsistencyPage({ params, searchParams }: Prop
           />
           <Button type="submit">Show</Button>
         </form>
-        <h2>{nameOf(choice, several)}</h2>
       </div>
+      <h2>{nameOf(choice, several)}</h2>
       <Ledger>
         <Entry title="By what they share" id="levels" aside={counted(whole.counts.used, "reading")}>
           <Levels levels={consistency.levels} unit={unit} />
