@@ -26,3 +26,14 @@ export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
  * @example refused({ code: "number-empty" }).problems.length // 1
  */
 export const refused = (...problems: Problem[]): { ok: false; problems: Problem[] } => ({ ok: false, problems });
+
+/**
+ * Whether a value is an outcome that did not go well.
+ * @example isRefusal({ ok: false, problems: [{ code: "number-empty" }] }) // true
+ * @example isRefusal({ ok: true, value: 3 }) // false
+ */
+export function isRefusal(value: unknown): value is { ok: false; problems: Problem[] } {
+  if (typeof value !== "object" || value === null) return false;
+  const { ok, problems } = value as { ok?: unknown; problems?: unknown };
+  return ok === false && Array.isArray(problems);
+}

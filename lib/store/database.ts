@@ -1,6 +1,7 @@
 import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
 import { PrismaPg } from "@prisma/adapter-pg";
 import { environment, isPostgresUrl } from "../platform/environment.ts";
+import { isRefusal } from "../quantity/problem.ts";
 import { PrismaClient as PostgresClient } from "./generated/postgres/client.ts";
 import { PrismaClient } from "./generated/sqlite/client.ts";
 import { TextClient } from "./text-client.ts";
@@ -77,7 +78,8 @@ export function readDatabase(): Database {
 }
 
 /**
- * Runs `work` in one transaction: all of it happens, or none. One writes at a time, in whichever process: each transaction
+ * Runs `work` in one transaction: all of it happens, or none; nothing where it throws, and nothing where it answers with a refusal
+ * (`lib/quantity/problem.ts`). One writes at a time, in whichever process: each transaction
  * first takes the registry's one lock for writing. So a workflow may look, decide and write without another coming
  * between; readers never wait.
  */
@@ -93,9 +95,12 @@ export async function inTransaction<T>(
       return await db.$transaction(async (tx) => {
         known(tx, dialect);
         await lockForWriting(tx as Db);
-        return work(tx as Db);
+        const answer = await work(tx as Db);
+        if (isRefusal(answer)) throw new TakenBack(answer);
+        return answer;
       }, options);
     } catch (error) {
+      if (error instanceof TakenBack) return error.answer as T;
       if (!(error instanceof WriterBusy) || performance.now() > waitUntil) throw error;
       await new Promise((later) => setTimeout(later, 5 + Math.random() * 20));
     }
@@ -103,6 +108,13 @@ export async function inTransaction<T>(
 }
 
 class WriterBusy extends Error {}
+
+/** Carries a refusal out of a transaction that is to leave nothing behind. */
+class TakenBack extends Error {
+  constructor(readonly answer: unknown) {
+    super("refused");
+  }
+}
 
 /**
  * PostgreSQL waits by itself. SQLite would wait too, but with the whole process standing still, and a transaction that has
