@@ -3,7 +3,7 @@
 import { headers } from "next/headers";
 import type { FormState } from "@/app/_components/action-form.tsx";
 import { errorReply, noticeReply } from "@/app/_components/form-reply.ts";
-import { auth } from "@/lib/access/auth.ts";
+import { authIn } from "@/lib/access/auth.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { signedIn, takeSignInTurn } from "@/lib/access/sign-in-turns.ts";
 import { askingPlace } from "@/lib/platform/asking-place.ts";
@@ -24,10 +24,10 @@ export async function changePassword(_: FormState, data: FormData): Promise<Form
   const email = context.person?.email ?? "";
   const tooMany = context.person ? await takeSignInTurn(context.db, email, place, context.clock()) : null;
   if (tooMany) return errorReply([tooMany]);
-  const outcome = await changePasswordWorkflow(context, form.value, async ({ current, password }) => {
+  const outcome = await changePasswordWorkflow(context, form.value, async (tx, { current, password }) => {
     try {
       const body = { currentPassword: current, newPassword: password, revokeOtherSessions: true };
-      await auth().api.changePassword({ body, headers: await headers() });
+      await authIn(tx).api.changePassword({ body, headers: await headers() });
       return true;
     } catch (error) {
       if ((error as { statusCode?: number }).statusCode === undefined) throw error;

@@ -1,13 +1,13 @@
 import { z } from "zod";
 import { addPerson } from "../access/add-person.ts";
-import type { makeAuth } from "../access/auth.ts";
+import type { Auth } from "../access/auth.ts";
 import { passwordProblem } from "../access/password-rules.ts";
 import type { Person } from "../access/permissions.ts";
 import { type Clock, systemClock } from "../platform/clock.ts";
 import { sha256 } from "../platform/sha256.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { recordAct } from "../store/audit.ts";
-import type { Database } from "../store/database.ts";
+import { type Database, type Db, inTransaction } from "../store/database.ts";
 import { openInvitation, spendInvitation } from "../store/invitations.ts";
 import { emailTaken } from "../store/people.ts";
 
@@ -24,22 +24,23 @@ export const acceptInput = z.object({
  * Refused: a link that is used, taken back or too old (`invitation-gone`), an address that has an account meanwhile, a poor password.
  */
 export async function acceptInvitationWorkflow(
-  context: { db: Database; auth: ReturnType<typeof makeAuth>; clock?: Clock },
+  context: { db: Database; authIn: (tx: Db) => Auth; clock?: Clock },
   input: z.input<typeof acceptInput>,
 ): Promise<Outcome<Person>> {
-  const { db, auth, clock = systemClock } = context;
+  const { db, authIn, clock = systemClock } = context;
   const { token, name, password } = acceptInput.parse(input);
   const tokenSha256 = sha256(token);
-  const invitation = await openInvitation(db, tokenSha256, clock());
-  if (!invitation) return refused({ code: "invitation-gone" });
-  const { email, role } = invitation;
-  const poor = passwordProblem(password, { email, name });
-  if (poor) return refused(poor);
-  if (await emailTaken(db, email)) return refused({ code: "email-taken", found: email });
-  // Spent before the account is made: of two at once only one goes on.
-  if (!(await spendInvitation(db, tokenSha256, clock()))) return refused({ code: "invitation-gone" });
-  const person = await addPerson(auth, { name, email, password, role });
-  const of = { record: "person", recordId: person.id, detail: { name, role } };
-  await recordAct(db, { at: clock(), actor: person, action: "accept-invitation", ...of });
-  return done(person);
+  return inTransaction(db, async (tx) => {
+    const invitation = await openInvitation(tx, tokenSha256, clock());
+    if (!invitation) return refused({ code: "invitation-gone" });
+    const { email, role } = invitation;
+    const poor = passwordProblem(password, { email, name });
+    if (poor) return refused(poor);
+    if (await emailTaken(tx, email)) return refused({ code: "email-taken", found: email });
+    if (!(await spendInvitation(tx, tokenSha256, clock()))) return refused({ code: "invitation-gone" });
+    const person = await addPerson(authIn(tx), { name, email, password, role });
+    const of = { record: "person", recordId: person.id, detail: { name, role } };
+    await recordAct(tx, { at: clock(), actor: person, action: "accept-invitation", ...of });
+    return done(person);
+  });
 }

@@ -17,10 +17,8 @@ it.each(readdirSync(folder).filter((file) => file.endsWith(".ts")))("%s writes d
   if (file in silent) expect(acts).toBe(0);
   else {
     expect(acts).toBeGreaterThan(0);
-    // In the workflow's own transaction, but for the three whose account is written by better-auth.
-    if (!["accept-invitation.ts", "add-member.ts", "set-up-owner.ts"].includes(file)) {
-      expect(text).toContain("inTransaction(");
-      expect(text).not.toMatch(/record(?:Readings)?Act\((?!\s*tx\b)/);
-    }
+    // In the workflow's own transaction.
+    expect(text).toContain("inTransaction(");
+    expect(text).not.toMatch(/record(?:Readings)?Act\((?!\s*tx\b)/);
   }
 });

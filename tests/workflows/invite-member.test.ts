@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeAuth } from "@/lib/access/auth.ts";
+import type { Db } from "@/lib/store/database.ts";
 import { openInvitations } from "@/lib/store/invitations.ts";
 import { acceptInvitationWorkflow } from "@/lib/workflows/accept-invitation.ts";
 import { changePasswordWorkflow } from "@/lib/workflows/change-password.ts";
@@ -10,12 +11,15 @@ import { contextAs, fixedNow, person } from "../support/test-context.ts";
 const days = (n: number) => () => new Date(fixedNow.getTime() + n * 86_400_000);
 const joining = { name: "Invented Joiner", password: "seven copper kettles" };
 
+const authIn = (tx: Db) =>
+  makeAuth(tx, { baseUrl: "http://localhost:3000", port: 3000, secret: "s".repeat(32), cookies: false });
+
 async function registry() {
   const owner = await contextAs("owner");
   const { db } = owner;
-  const auth = makeAuth(db, { baseUrl: "http://localhost:3000", port: 3000, secret: "s".repeat(32), cookies: false });
+  const auth = authIn(db);
   const join = (token: string, at = days(0), more: object = {}) =>
-    acceptInvitationWorkflow({ db, auth, clock: at }, { token, ...joining, ...more });
+    acceptInvitationWorkflow({ db, authIn, clock: at }, { token, ...joining, ...more });
   return { owner, db, auth, join };
 }
 const invited = { email: "Joiner@example.org", role: "reviewer" as const };

@@ -1,11 +1,14 @@
 import { expect, it } from "vitest";
+import { makeAuth } from "@/lib/access/auth.ts";
 import type { Context } from "@/lib/platform/context.ts";
-import { type Database, withInterruption } from "@/lib/store/database.ts";
+import { type Database, type Db, withInterruption } from "@/lib/store/database.ts";
 import { listReadings } from "@/lib/store/readings.ts";
+import { acceptInvitationWorkflow } from "@/lib/workflows/accept-invitation.ts";
 import { assignReadingsWorkflow } from "@/lib/workflows/assign-readings.ts";
 import { createItemWorkflow } from "@/lib/workflows/create-item.ts";
 import { addComponentWorkflow, addSpecimenWorkflow } from "@/lib/workflows/describe-specimen.ts";
 import { importReadingsWorkflow } from "@/lib/workflows/import-readings.ts";
+import { inviteMemberWorkflow } from "@/lib/workflows/invite-member.ts";
 import { publishItemWorkflow } from "@/lib/workflows/publish-item.ts";
 import { receiveFileWorkflow } from "@/lib/workflows/receive-file.ts";
 import { must } from "../support/bench-item.ts";
@@ -89,4 +92,14 @@ it("publishing: a fault at any store call leaves nothing half-written", async ()
   expect(calls).toBeGreaterThanOrEqual(12);
   await expect(context.db.publication.updateMany({ data: { snapshot: "{}" } })).rejects.toThrow();
   await expect(context.db.publication.deleteMany()).rejects.toThrow();
+});
+
+it("joining by an invitation: a fault at any store call neither spends the link nor leaves an account without a password", async () => {
+  const context = await contextAs("owner");
+  const { token } = must(await inviteMemberWorkflow(context, { email: "joiner@example.org", role: "tester" }));
+  const authIn = (tx: Db) =>
+    makeAuth(tx, { baseUrl: "http://localhost:3000", port: 3000, secret: "s".repeat(32), cookies: false });
+  const joining = { token, name: "Invented Joiner", password: "seven copper kettles" };
+  const calls = await interruptEverywhere(context, (c) => acceptInvitationWorkflow({ ...c, authIn }, joining));
+  expect(calls).toBeGreaterThanOrEqual(5);
 });

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { makeAuth } from "@/lib/access/auth.ts";
+import type { Db } from "@/lib/store/database.ts";
 import { addMemberWorkflow } from "@/lib/workflows/add-member.ts";
 import { offerSetUp, setUpOwner } from "@/lib/workflows/set-up-owner.ts";
 import { must } from "../support/bench-item.ts";
@@ -7,24 +8,26 @@ import { fixedNow, freshDatabase } from "../support/test-context.ts";
 
 const owner = { name: "Invented Owner", email: "Owner@example.org", password: "a long password" };
 
+const authIn = (tx: Db) =>
+  makeAuth(tx, { baseUrl: "http://localhost:3000", port: 3000, secret: "s".repeat(32), cookies: false });
+
 function registry() {
   const { db } = freshDatabase();
-  const auth = makeAuth(db, { baseUrl: "http://localhost:3000", port: 3000, secret: "s".repeat(32), cookies: false });
-  return { db, auth };
+  return { db, auth: authIn(db) };
 }
 
 it("the first start offers a token, only its hash is kept, and it makes one owner, once", async () => {
-  const { db, auth } = registry();
+  const { db } = registry();
   const token = (await offerSetUp(db)) ?? "";
   expect(token).toMatch(/^[0-9a-f]{32}$/);
   expect(JSON.stringify(await db.setUpToken.findMany())).not.toContain(token);
-  const wrong = await setUpOwner({ db, auth }, { ...owner, token: "0".repeat(32) });
+  const wrong = await setUpOwner({ db, authIn }, { ...owner, token: "0".repeat(32) });
   expect(wrong).toMatchObject({ ok: false, problems: [{ code: "wrong-token" }] });
-  expect(must(await setUpOwner({ db, auth }, { ...owner, token }))).toMatchObject({
+  expect(must(await setUpOwner({ db, authIn }, { ...owner, token }))).toMatchObject({
     role: "owner",
     email: "owner@example.org",
   });
-  expect(await setUpOwner({ db, auth }, { ...owner, token })).toMatchObject({
+  expect(await setUpOwner({ db, authIn }, { ...owner, token })).toMatchObject({
     ok: false,
     problems: [{ code: "owner-exists" }],
   });
@@ -32,21 +35,21 @@ it("the first start offers a token, only its hash is kept, and it makes one owne
 });
 
 it("a new start makes the old token useless", async () => {
-  const { db, auth } = registry();
+  const { db } = registry();
   const old = (await offerSetUp(db)) ?? "";
   await offerSetUp(db);
-  expect(await setUpOwner({ db, auth }, { ...owner, token: old })).toMatchObject({
+  expect(await setUpOwner({ db, authIn }, { ...owner, token: old })).toMatchObject({
     ok: false,
     problems: [{ code: "wrong-token" }],
   });
 });
 
 it("two requests with one token make one owner", async () => {
-  const { db, auth } = registry();
+  const { db } = registry();
   const token = (await offerSetUp(db)) ?? "";
   const outcomes = await Promise.allSettled([
-    setUpOwner({ db, auth }, { ...owner, token }),
-    setUpOwner({ db, auth }, { ...owner, email: "second@example.org", token }),
+    setUpOwner({ db, authIn }, { ...owner, token }),
+    setUpOwner({ db, authIn }, { ...owner, email: "second@example.org", token }),
   ]);
   expect(outcomes.filter((o) => o.status === "fulfilled" && o.value.ok)).toHaveLength(1);
   expect(await db.user.count()).toBe(1);
@@ -55,7 +58,7 @@ it("two requests with one token make one owner", async () => {
 it("the owner signs in with the password, and with no other", async () => {
   const { db, auth } = registry();
   const token = (await offerSetUp(db)) ?? "";
-  must(await setUpOwner({ db, auth }, { ...owner, token }));
+  must(await setUpOwner({ db, authIn }, { ...owner, token }));
   const signedIn = await auth.api.signInEmail({ body: { email: owner.email, password: owner.password } });
   expect(signedIn.user.email).toBe("owner@example.org");
   await expect(auth.api.signInEmail({ body: { email: owner.email, password: "another password" } })).rejects.toThrow();
@@ -63,10 +66,10 @@ it("the owner signs in with the password, and with no other", async () => {
 });
 
 it("only the owner adds people", async () => {
-  const { db, auth } = registry();
+  const { db } = registry();
   const token = (await offerSetUp(db)) ?? "";
-  const person = must(await setUpOwner({ db, auth }, { ...owner, token }));
-  const context = { db, auth, person, clock: () => fixedNow };
+  const person = must(await setUpOwner({ db, authIn }, { ...owner, token }));
+  const context = { db, authIn, person, clock: () => fixedNow };
   const member = {
     name: "Invented Tester",
     email: "t@example.org",

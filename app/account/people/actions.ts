@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import type { FormState } from "@/app/_components/action-form.tsx";
 import { errorReply, noticeReply } from "@/app/_components/form-reply.ts";
-import { auth } from "@/lib/access/auth.ts";
+import { authIn } from "@/lib/access/auth.ts";
 import { requestContext } from "@/lib/access/request-context.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { formText, parseForm } from "@/lib/platform/form-values.ts";
@@ -21,7 +21,7 @@ export async function addMember(_: FormState, data: FormData): Promise<FormState
     password: String(data.get("password") ?? ""),
     role: formText(data, "role"),
   });
-  const outcome = form.ok ? await addMemberWorkflow({ ...(await requestContext()), auth: auth() }, form.value) : form;
+  const outcome = form.ok ? await addMemberWorkflow({ ...(await requestContext()), authIn }, form.value) : form;
   if (!outcome.ok)
     return { errors: outcome.problems.map((p) => ({ field: p.where?.field, text: problemSentence(p) })) };
   revalidatePath(paths.people());

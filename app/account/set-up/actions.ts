@@ -2,7 +2,7 @@
 
 import { redirect } from "next/navigation";
 import type { FormState } from "@/app/_components/action-form.tsx";
-import { auth } from "@/lib/access/auth.ts";
+import { authIn } from "@/lib/access/auth.ts";
 import { formText, parseForm } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
@@ -16,7 +16,7 @@ export async function makeOwner(_: FormState, data: FormData): Promise<FormState
     email: formText(data, "email"),
     password: String(data.get("password") ?? ""),
   });
-  const outcome = form.ok ? await setUpOwner({ db: database(), auth: auth() }, form.value) : form;
+  const outcome = form.ok ? await setUpOwner({ db: database(), authIn }, form.value) : form;
   if (!outcome.ok)
     return { errors: outcome.problems.map((p) => ({ field: p.where?.field, text: problemSentence(p) })) };
   redirect(paths.signIn());

@@ -4,7 +4,7 @@ import { headers } from "next/headers";
 import { redirect } from "next/navigation";
 import type { FormState } from "@/app/_components/action-form.tsx";
 import { errorReply } from "@/app/_components/form-reply.ts";
-import { auth } from "@/lib/access/auth.ts";
+import { authIn } from "@/lib/access/auth.ts";
 import { takeSignInTurn } from "@/lib/access/sign-in-turns.ts";
 import { askingPlace } from "@/lib/platform/asking-place.ts";
 import { systemClock } from "@/lib/platform/clock.ts";
@@ -27,7 +27,7 @@ export async function join(_: FormState, data: FormData): Promise<FormState> {
   const place = askingPlace(await headers(), environment().dataDir, now);
   const tooMany = await takeSignInTurn(database(), `invitation from ${place}`, place, now);
   if (tooMany) return errorReply([tooMany]);
-  const outcome = await acceptInvitationWorkflow({ db: database(), auth: auth() }, form.value);
+  const outcome = await acceptInvitationWorkflow({ db: database(), authIn }, form.value);
   if (!outcome.ok) return errorReply(outcome.problems);
   redirect(paths.signIn());
 }
