@@ -1,4 +1,4 @@
-import { headers } from "next/headers";
+import { cookies, headers } from "next/headers";
 import { z } from "zod";
 import { environment } from "../platform/environment.ts";
 import { auth } from "./auth.ts";
@@ -11,6 +11,8 @@ const user = z.object({ id: z.string(), name: z.string(), email: z.string(), rol
 export async function currentPerson(): Promise<Person | null> {
   const asked = await headers();
   if (!fromOwnOrigin(asked, environment().baseUrl)) return null;
-  const session = await auth().api.getSession({ headers: asked });
+  // The page that an action answers with is made from the cookies that the action set: one of them may be a new session.
+  const cookie = (await cookies()).toString();
+  const session = await auth().api.getSession({ headers: new Headers({ cookie }) });
   return session ? user.parse(session.user) : null;
 }
