@@ -20,11 +20,12 @@ type Props = { language?: Language };
 
 export async function generateMetadata({ language = "en" }: Props): Promise<Metadata> {
   await connection();
+  const here = pathsIn[language];
   return {
     title: { absolute: catalogueIn[language].site.frontTitle },
     alternates: {
       ...alternates(paths.home(), language),
-      types: { "application/atom+xml": paths.feedXml(), "application/feed+json": paths.feedJson() },
+      types: { "application/atom+xml": here.feedXml(), "application/feed+json": here.feedJson() },
     },
   };
 }

@@ -4,6 +4,7 @@ import { environment } from "@/lib/platform/environment.ts";
 import { database } from "@/lib/store/database.ts";
 import { registry } from "@/lib/store/publications.ts";
 import { logEntryAt, type PublishedItem, recentRevisions } from "@/lib/store/published.ts";
+import type { Language } from "@/lib/wording/language.ts";
 
 /** How many revisions a feed holds; readers fetch often and keep what they have seen. */
 export const feedLength = 50;
@@ -12,6 +13,7 @@ export const feedLength = 50;
 export async function feedSource(
   kind: FeedFrame["kind"],
   path: string,
+  language: Language,
 ): Promise<{ revisions: PublishedItem[]; frame: FeedFrame }> {
   const [revisions, first, { name }] = await Promise.all([
     recentRevisions(feedLength, kind === "all" ? null : ["correction", "withdrawal"]),
@@ -23,6 +25,7 @@ export async function feedSource(
     title: name,
     kind,
     path,
+    language,
     // A feed without an entry is as old as the log.
     emptySince: first?.publishedAt ?? beforeAnything,
   };

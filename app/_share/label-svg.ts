@@ -1,8 +1,10 @@
 import { absoluteUrl } from "@/lib/exports/published-revision.ts";
-import { paths } from "@/lib/platform/paths.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
-import { plainDate } from "@/lib/wording/formats.ts";
-import { shareWords, shortCautions } from "@/lib/wording/share.ts";
+import { briefDate } from "@/lib/wording/formats.ts";
+import type { Language } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { shareIn, shortCautions } from "@/lib/wording/share.ts";
+import type { PictureFrame } from "./picture-handler.ts";
 import { qrPath } from "./qr-path.ts";
 import { type Line, svgFile, svgLines, textBlock } from "./svg-lines.ts";
 
@@ -17,33 +19,34 @@ const room = labelSize.width - textAt - edge;
  * A label for the object itself: the QR code of the item's page (the newest revision, whichever that is by then), its name, the
  * day of the test and the cautions. It states no result: a label outlives it.
  */
-export function labelSvg(snapshot: Snapshot, baseUrl: string): string {
-  const { body, title } = labelBody(snapshot, baseUrl);
-  return svgFile({ ...labelSize, title, body, unit: "mm" });
+export function labelSvg(snapshot: Snapshot, { baseUrl, language }: Omit<PictureFrame, "newest">): string {
+  const { body, title } = labelBody(snapshot, baseUrl, language);
+  return svgFile({ ...labelSize, title, body, unit: "mm", language });
 }
 
 /** The inside of a label, for the sheet. */
-export function labelBody(snapshot: Snapshot, baseUrl: string): { body: string; title: string } {
-  const address = absoluteUrl(baseUrl, paths.item(snapshot.slug));
+export function labelBody(snapshot: Snapshot, baseUrl: string, language: Language): { body: string; title: string } {
+  const words = shareIn[language];
+  const address = absoluteUrl(baseUrl, pathsIn[language].item(snapshot.slug));
   const symbolPath = qrPath(address);
   const block = (text: string, size: number, most: number, more: Omit<Line, "text" | "size"> = {}) =>
     textBlock(text, { size, room, most, ...more });
   const { body } = svgLines(
     [
       ...block(snapshot.item.name, 3.2, 2, { serif: true, bold: true }),
-      ...block(`Tested ${plainDate(snapshot.testedOn)}`, 2.2, 1, { before: 0.4 }),
-      ...block(shareWords.scan, 2.2, 1),
-      ...shortCautions(snapshot)
+      ...block(words.tested(briefDate(snapshot.testedOn, language)), 2.2, 1, { before: 0.4 }),
+      ...block(words.scan, 2.2, 1),
+      ...shortCautions(snapshot, language)
         .slice(0, 2)
         .flatMap((text, i) => block(text, 1.9, 4, { before: i === 0 ? 0.8 : 0.2 })),
-      ...(snapshot.registry.invented ? block(shareWords.inventedShort, 1.9, 1, { before: 0.2, bold: true }) : []),
+      ...(snapshot.registry.invented ? block(words.inventedShort, 1.9, 1, { before: 0.2, bold: true }) : []),
     ],
     { x: textAt, y: edge - 0.5 },
   );
   const scale = code / symbolPath.size;
   const symbol = `<g transform="translate(${edge} ${(labelSize.height - code) / 2}) scale(${scale})" shape-rendering="crispEdges"><rect width="${symbolPath.size}" height="${symbolPath.size}" fill="#ffffff"/><path d="${symbolPath.path}" fill="#000000"/></g>`;
   return {
-    title: `${shareWords.scan}: ${snapshot.item.name}, ${address}`,
+    title: `${words.scan}: ${snapshot.item.name}, ${address}`,
     body: `<rect width="${labelSize.width}" height="${labelSize.height}" fill="#ffffff"/>${symbol}${body}`,
   };
 }

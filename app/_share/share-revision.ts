@@ -1,10 +1,12 @@
 import { notFound } from "next/navigation";
 import { loadRevision } from "@/app/(catalogue)/items/[slug]/load-item.ts";
 import type { PublishedItem } from "@/lib/store/published.ts";
+import type { Language } from "@/lib/wording/language.ts";
 
 export type ShareProps = {
   params: Promise<{ slug: string }>;
   searchParams: Promise<Record<string, string | string[] | undefined>>;
+  language?: Language;
 };
 
 /** The revision that a page to print asks for with `?revision=`; the newest without it. Anything else is not found. */

@@ -1,4 +1,5 @@
 import { xmlText } from "@/lib/exports/xml-text.ts";
+import type { Language } from "@/lib/wording/language.ts";
 import { wrappedLines } from "./wrapped-lines.ts";
 
 /** Ink of what is printed or shown elsewhere: it stands on white always. */
@@ -42,11 +43,13 @@ export const svgFile = ({
   title,
   body,
   unit = "",
+  language,
 }: {
   width: number;
   height: number;
   title: string;
   body: string;
   unit?: "" | "mm";
+  language: Language;
 }): string =>
-  `<?xml version="1.0" encoding="UTF-8"?>\n<svg xmlns="http://www.w3.org/2000/svg" width="${width}${unit}" height="${height}${unit}" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="t"><title id="t">${xmlText(title)}</title>${body}</svg>\n`;
+  `<?xml version="1.0" encoding="UTF-8"?>\n<svg xmlns="http://www.w3.org/2000/svg" xml:lang="${language}" width="${width}${unit}" height="${height}${unit}" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="t"><title id="t">${xmlText(title)}</title>${body}</svg>\n`;

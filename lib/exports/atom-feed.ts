@@ -1,4 +1,4 @@
-import { paths } from "../platform/paths.ts";
+import { pathsIn } from "../wording/localized-paths.ts";
 import { type FeedFrame, feedEntry, feedRevisions, feedTitle } from "./feed-entry.ts";
 import { absoluteUrl, type PublishedRevision } from "./published-revision.ts";
 import { xmlText } from "./xml-text.ts";
@@ -10,12 +10,14 @@ export const atomType = "application/atom+xml; charset=utf-8";
  * address, `updated` the time of publication, which never moves.
  */
 export function atomFeed(revisions: readonly PublishedRevision[], frame: FeedFrame): string {
-  const entries = feedRevisions(revisions, frame.kind).map((one) => feedEntry(one, frame.baseUrl));
+  const { language = "en" } = frame;
+  const paths = pathsIn[language];
+  const entries = feedRevisions(revisions, frame.kind).map((one) => feedEntry(one, frame.baseUrl, language));
   const self = absoluteUrl(frame.baseUrl, frame.path);
   const page = absoluteUrl(frame.baseUrl, frame.kind === "all" ? paths.home() : paths.corrections());
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',
-    '<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="en">',
+    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${language}">`,
     `  <id>${xmlText(self)}</id>`,
     `  <title>${xmlText(feedTitle(frame))}</title>`,
     `  <updated>${xmlText(entries[0]?.published ?? frame.emptySince)}</updated>`,

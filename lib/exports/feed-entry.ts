@@ -1,6 +1,8 @@
-import { paths } from "../platform/paths.ts";
 import { itemAnswer } from "../wording/answers.ts";
-import { revisionLabels } from "../wording/labels.ts";
+import { feedWordsIn } from "../wording/feeds.ts";
+import { labelsIn } from "../wording/labels.ts";
+import type { Language } from "../wording/language.ts";
+import { pathsIn } from "../wording/localized-paths.ts";
 import { absoluteUrl, type PublishedRevision } from "./published-revision.ts";
 
 /** What both feeds say of a revision. The id is the revision's permanent address and is never used again. */
@@ -23,6 +25,8 @@ export type FeedFrame = {
   kind: "all" | "corrections";
   /** Path of the feed itself. */
   path: string;
+  /** English without it. */
+  language?: Language;
 };
 
 /** The revisions a feed holds, newest first. */
@@ -31,21 +35,23 @@ export const feedRevisions = (revisions: readonly PublishedRevision[], kind: Fee
     .filter(({ entry }) => kind === "all" || entry.kind === "correction" || entry.kind === "withdrawal")
     .toSorted((a, b) => b.entry.seq - a.entry.seq);
 
-export const feedTitle = ({ title, kind }: FeedFrame): string => (kind === "all" ? title : `${title}: corrections`);
+export const feedTitle = ({ title, kind, language = "en" }: FeedFrame): string =>
+  kind === "all" ? title : feedWordsIn[language].corrections(title);
 
-export function feedEntry({ snapshot, entry }: PublishedRevision, baseUrl: string): FeedEntry {
-  const url = absoluteUrl(baseUrl, paths.revision(entry.slug, entry.revision));
-  const answer = itemAnswer(snapshot);
+export function feedEntry(
+  { snapshot, entry }: PublishedRevision,
+  baseUrl: string,
+  language: Language = "en",
+): FeedEntry {
+  const words = feedWordsIn[language];
+  const url = absoluteUrl(baseUrl, pathsIn[language].revision(entry.slug, entry.revision));
+  const answer = itemAnswer(snapshot, language);
   const name = snapshot.item.name;
-  const reason =
-    snapshot.kind === "withdrawal" || snapshot.reason === null ? [] : [`Why this revision: ${snapshot.reason}`];
+  const reason = snapshot.kind === "withdrawal" || snapshot.reason === null ? [] : [words.why(snapshot.reason)];
   return {
     id: url,
     url,
-    title:
-      entry.kind === "first"
-        ? name
-        : `${name} (${revisionLabels[entry.kind].toLowerCase()}, revision ${entry.revision})`,
+    title: entry.kind === "first" ? name : words.title(name, labelsIn[language].revision[entry.kind], entry.revision),
     summary: [answer.headline, ...answer.sentences, ...reason].join(" "),
     published: entry.publishedAt,
     authors: snapshot.testers.length > 0 ? snapshot.testers.map((t) => t.name) : [snapshot.registry.name],

@@ -1,5 +1,6 @@
-import { paths } from "../platform/paths.ts";
-import { requestEvent, requestPage } from "../wording/test-requests.ts";
+import type { Language } from "../wording/language.ts";
+import { pathsIn } from "../wording/localized-paths.ts";
+import { requestEvent, requestPageIn } from "../wording/test-requests.ts";
 import { absoluteUrl, type PublishedRevision } from "./published-revision.ts";
 import { xmlText } from "./xml-text.ts";
 
@@ -16,11 +17,14 @@ export function requestFeed({
   request,
   published,
   baseUrl,
+  language = "en",
 }: {
   request: Request;
   published: Pick<PublishedRevision, "entry"> | null;
   baseUrl: string;
+  language?: Language;
 }): string {
+  const [paths, { title }] = [pathsIn[language], requestPageIn[language]];
   const page = absoluteUrl(baseUrl, paths.request(request.id));
   const events = [
     { id: `${page}#asked`, at: request.firstAt.toISOString(), url: page, state: "open" as const, published: false },
@@ -49,20 +53,20 @@ export function requestFeed({
   ].reverse();
   const lines = [
     '<?xml version="1.0" encoding="utf-8"?>',
-    '<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="en">',
+    `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${language}">`,
     `  <id>${xmlText(page)}</id>`,
-    `  <title>${xmlText(`${requestPage.title}: ${request.description}`)}</title>`,
+    `  <title>${xmlText(`${title}: ${request.description}`)}</title>`,
     `  <updated>${xmlText(events[0]!.at)}</updated>`,
     `  <link rel="self" type="application/atom+xml" href="${xmlText(absoluteUrl(baseUrl, paths.requestFeed(request.id)))}"/>`,
     `  <link rel="alternate" type="text/html" href="${xmlText(page)}"/>`,
-    `  <author><name>${xmlText(requestPage.title)}</name></author>`,
+    `  <author><name>${xmlText(title)}</name></author>`,
     ...events.flatMap((event) => [
       "  <entry>",
       `    <id>${xmlText(event.id)}</id>`,
-      `    <title>${xmlText(requestEvent(request.description, event.state, event.published))}</title>`,
+      `    <title>${xmlText(requestEvent(request.description, event.state, event.published, language))}</title>`,
       `    <updated>${xmlText(event.at)}</updated>`,
       `    <link rel="alternate" type="text/html" href="${xmlText(event.url)}"/>`,
-      `    <summary type="text">${xmlText(requestEvent(request.description, event.state, event.published))}</summary>`,
+      `    <summary type="text">${xmlText(requestEvent(request.description, event.state, event.published, language))}</summary>`,
       "  </entry>",
     ]),
     "</feed>",

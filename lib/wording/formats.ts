@@ -204,6 +204,12 @@ export function plainDate(iso: string, language: Language = "en"): string {
   return formatWordsIn[language].date(day, month, year);
 }
 
+/** "24 Nov 2026": a day where there is little room. */
+export function briefDate(iso: string, language: Language = "en"): string {
+  const { day, month, year } = dateParts(iso, language);
+  return `${day} ${month.slice(0, 3)} ${year}`;
+}
+
 /** "November 2026": the month of a date whose day nobody knows. */
 export function plainMonth(iso: string, language: Language = "en"): string {
   const { month, year } = dateParts(iso, language);
@@ -214,7 +220,7 @@ export function plainMonth(iso: string, language: Language = "en"): string {
  * A moment as the wall clock of a zone shows it, the zone named: "24 November 2026, 09:30 (Europe/Berlin)".
  * `iso` carries its offset; `timeZone` is an IANA name.
  */
-export function timeInZone(iso: string, timeZone: string): string {
+export function timeInZone(iso: string, timeZone: string, language: Language = "en"): string {
   const moment = new Date(iso);
   if (Number.isNaN(moment.getTime()) || !/(?:Z|[+-]\d{2}:?\d{2})$/.test(iso))
     throw new DomainError("not-a-moment", "an ISO time with its offset", iso);
@@ -228,7 +234,7 @@ export function timeInZone(iso: string, timeZone: string): string {
     hourCycle: "h23",
   }).formatToParts(moment);
   const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)!.value;
-  const date = plainDate(`${part("year")}-${part("month")}-${part("day")}`);
+  const date = plainDate(`${part("year")}-${part("month")}-${part("day")}`, language);
   return `${date}, ${part("hour")}:${part("minute")} (${timeZone})`;
 }
 

@@ -15,9 +15,17 @@ const translated = [
   "amounts",
   "methods",
   "log",
+  "report",
+  "labels",
+  "labelSvg",
+  "cardSvg",
   "requestTest",
   "request",
+  "requestFeed",
   "corrections",
+  "correctionsFeed",
+  "feedXml",
+  "feedJson",
 ] as const satisfies readonly (keyof typeof paths)[];
 
 /** The address of an English page in another language: "/es" for "/", "/es/items?q=x" for "/items?q=x". */
@@ -47,8 +55,8 @@ export const pathsIn: ByLanguage<typeof paths> = { en: paths, es: inLanguage("es
 export const leavesLanguage = (href: string, language: Language): boolean =>
   href.startsWith("/") && language !== "en" && !/^\/es(?=$|[/?#])/.test(href);
 
-/** Routes that have no page in another language though they lie under one that has. */
-const onlyEnglish = /^\/(?:bench|review|account|style|api|items\/[^/]+\/labels)(?=$|[/?#])/;
+/** What is told in English only: workplaces, and what programs read. */
+const onlyEnglish = /^\/(?:bench|review|account|style|api)(?=$|[/?#])/;
 
 /**
  * The same page in the other language; null where it has none. `path` is the address of the page one is on.

@@ -41,6 +41,7 @@ export const shareWords = {
   invented: "Invented data, made for a demonstration.",
   inventedShort: "Invented for a demonstration.",
   dataset: (name: string): string => `What is in it: ${name}`,
+  tested: (day: string): string => `Tested ${day}`,
   testedOn: (day: string, revision: number): string => `Tested ${day}, revision ${revision}.`,
   cautions: {
     total: "XRF shows what is in the material, not what comes out of it or gets into a body.",

@@ -1,6 +1,6 @@
 import { requestPage as spanish } from "./es/test-requests.ts";
 import { counted } from "./formats.ts";
-import type { ByLanguage, Sentences } from "./language.ts";
+import type { ByLanguage, Language, Sentences } from "./language.ts";
 import { type ProblemWords, quoted } from "./problem-sentence.ts";
 
 /** What a reader's request could not be. */
@@ -31,6 +31,8 @@ export const requestPage = {
   notPublished: "A tester has it on the bench. Nothing is published yet.",
   follow: "To hear when something happens, keep this page’s address, or follow its feed. We do not need your e-mail.",
   feed: "Feed of this request",
+  event: (description: string, state: string): string => `“${description}”: ${state}`,
+  tested: (description: string): string => `Tested: “${description}”. Read the result.`,
 } as const;
 
 export type RequestPage = Sentences<typeof requestPage>;
@@ -51,7 +53,13 @@ export const requestQueue = {
   photoAlt: (description: string): string => `Photo sent with the request: ${description}`,
 } as const;
 
-export const requestEvent = (description: string, state: "open" | "tied" | "closed", published: boolean): string =>
-  published
-    ? `Tested: “${description}”. Read the result.`
-    : `“${description}”: ${state === "tied" ? requestPage.notPublished : requestPage.states[state]}`;
+export function requestEvent(
+  description: string,
+  state: "open" | "tied" | "closed",
+  published: boolean,
+  language: Language = "en",
+): string {
+  const words = requestPageIn[language];
+  if (published) return words.tested(description);
+  return words.event(description, state === "tied" ? words.notPublished : words.states[state]);
+}

@@ -17,6 +17,10 @@ const leftOut: { address: string; why: string }[] = [
     why: "what our own search field asks while someone types; no promise is made of it",
   },
   { address: "/requests/send", why: "where our own form for a test is sent; it answers with a page" },
+  {
+    address: "/es/",
+    why: "the same feeds and pictures told in Spanish; they are for people, and their pages name them",
+  },
   { address: "/amounts/", why: "pictures of the calculator's page, made from the page's own address" },
   { address: "/api/v1/{...rest}", why: "answers every address that is none" },
   { address: "/api/auth/", why: "signing in" },

@@ -84,8 +84,8 @@ describe.each(files)("%s", (file) => {
       path: "/feed.xml",
     } as const;
     expect(atomFeed([revision], frame)).toContain(`/items/${snapshot.slug}/revisions/${snapshot.revision}`);
-    expect(cardSvg(snapshot, { baseUrl, newest: snapshot.revision })).toContain("</svg>");
-    expect(labelSvg(snapshot, baseUrl)).toContain("</svg>");
+    expect(cardSvg(snapshot, { baseUrl, newest: snapshot.revision, language: "es" })).toContain("</svg>");
+    expect(labelSvg(snapshot, { baseUrl, language: "es" })).toContain("</svg>");
   });
   it("is made again by the method it was made by, or says that this is another", async () => {
     const made = recomputeSnapshot(snapshot);

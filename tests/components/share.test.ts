@@ -9,7 +9,11 @@ import { qrPath } from "@/app/_share/qr-path.ts";
 import { wrappedLines } from "@/app/_share/wrapped-lines.ts";
 import { resultsByWeight } from "@/lib/publication/leading-decision.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
-import { reportRows, shortCautions } from "@/lib/wording/share.ts";
+import { briefDate } from "@/lib/wording/formats.ts";
+import { languages } from "@/lib/wording/language.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { reportRows, shareIn, shortCautions } from "@/lib/wording/share.ts";
+import { englishLeft } from "../support/english-left.ts";
 import { sampleCorrection, sampleSnapshot, sampleWithdrawal } from "../support/sample-snapshot.ts";
 
 const baseUrl = "https://shelf.example";
@@ -56,14 +60,17 @@ describe("the QR code", () => {
   });
 });
 
-describe.each<[string, Snapshot]>([
+const shared: [string, Snapshot][] = [
   ["the sample", sampleSnapshot()],
   ["a correction", sampleCorrection()],
   ["a withdrawal", sampleWithdrawal()],
   ["the longest words", longest()],
-])("the card and the label of %s", (name, snapshot) => {
-  const card = cardSvg(snapshot, { baseUrl, newest: snapshot.revision });
-  const label = labelSvg(snapshot, baseUrl);
+];
+const inEach = languages.flatMap((language) => shared.map(([name, snapshot]) => [name, language, snapshot] as const));
+
+describe.each(inEach)("the card and the label of %s, in %s", (name, language, snapshot) => {
+  const card = cardSvg(snapshot, { baseUrl, newest: snapshot.revision, language });
+  const label = labelSvg(snapshot, { baseUrl, language });
   it("are whole XML that runs nothing and fetches nothing", () => {
     for (const svg of [card, label]) {
       expect(XMLValidator.validate(svg)).toBe(true);
@@ -72,9 +79,20 @@ describe.each<[string, Snapshot]>([
   });
   it("carry the cautions", () => {
     const said = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map((m) => m[1]).join(" ");
-    for (const caution of shortCautions(snapshot)) expect(said(card)).toContain(caution);
-    for (const caution of shortCautions(snapshot).slice(0, 2)) expect(said(label)).toContain(caution);
-    expect(said(card)).toContain("Invented data");
+    for (const caution of shortCautions(snapshot, language)) expect(said(card)).toContain(caution);
+    for (const caution of shortCautions(snapshot, language).slice(0, 2)) expect(said(label)).toContain(caution);
+    expect(said(card)).toContain(shareIn[language].invented);
+    expect(said(label)).toContain(shareIn[language].inventedShort);
+    expect(said(label)).toContain(shareIn[language].scan);
+    expect(said(label)).toContain(shareIn[language].tested(briefDate(snapshot.testedOn, language)));
+  });
+  it("are told in their language and lead to its pages", () => {
+    for (const svg of [card, label]) expect(svg).toContain(`xml:lang="${language}"`);
+    const page = `${baseUrl}${pathsIn[language].item(snapshot.slug)}`;
+    expect(card).toContain(`href="${page}/revisions/${snapshot.revision}"`);
+    expect(label).toContain(`, ${page}</title>`);
+    if (language === "es" && name !== "the longest words")
+      for (const svg of [card, label]) expect(englishLeft(svg, [snapshot.item.name, "glaze,", "outside"])).toEqual([]);
   });
   it("keep their words inside their edges", () => {
     for (const [svg, width, height] of [
@@ -97,14 +115,14 @@ describe.each<[string, Snapshot]>([
 });
 
 it("a card of an older revision says that there is a newer one; the permanent address is on it", () => {
-  const old = cardSvg(sampleSnapshot(), { baseUrl, newest: 3 });
+  const old = cardSvg(sampleSnapshot(), { baseUrl, newest: 3, language: "en" });
   expect(old).toContain("There is a newer revision: 3.");
-  expect(cardSvg(sampleCorrection(), { baseUrl, newest: 2 })).not.toContain("newer revision");
+  expect(cardSvg(sampleCorrection(), { baseUrl, newest: 2, language: "en" })).not.toContain("newer revision");
   const parsed = new XMLParser({ ignoreAttributes: false }).parse(old) as {
     svg: { a: { "@_href": string }; title: unknown };
   };
   expect(parsed.svg.a["@_href"]).toBe("https://shelf.example/items/bluebell-mug/revisions/1");
-  expect(cardSvg(sampleWithdrawal(), { baseUrl, newest: 3 })).toContain("Please do not use it.");
+  expect(cardSvg(sampleWithdrawal(), { baseUrl, newest: 3, language: "en" })).toContain("Please do not use it.");
 });
 
 it("lines are broken where they fit, and cut with an ellipsis where they do not", () => {

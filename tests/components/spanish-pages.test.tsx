@@ -9,6 +9,8 @@ import { HitList } from "@/app/(catalogue)/_item/hit-list.tsx";
 import { ItemView } from "@/app/(catalogue)/_item/item-view.tsx";
 import { AmountSheet, Entered } from "@/app/(catalogue)/amounts/amount-sheet.tsx";
 import { AmountsForm } from "@/app/(catalogue)/amounts/amounts-form.tsx";
+import LabelsPage from "@/app/(catalogue)/items/[slug]/labels/page.tsx";
+import ReportPage from "@/app/(catalogue)/items/[slug]/report/page.tsx";
 import { CompareTable } from "@/app/(catalogue)/items/compare/compare-table.tsx";
 import LimitPage from "@/app/(catalogue)/limits/[id]/page.tsx";
 import LimitsPage from "@/app/(catalogue)/limits/page.tsx";
@@ -33,7 +35,16 @@ import {
 
 // There is no request here to wait for.
 vi.mock("next/server", async (original) => ({ ...(await original<object>()), connection: async () => {} }));
+/** The revision that pages to print show. */
+const shown = vi.hoisted(() => ({ snapshot: null as unknown }));
+vi.mock("@/app/_share/share-revision.ts", () => ({
+  shareRevision: async () => {
+    const snapshot = shown.snapshot as Snapshot;
+    return { item: { snapshot, entry: sampleEntry(snapshot) }, newest: snapshot.revision };
+  },
+}));
 const rendered = async (page: Promise<ReactNode>): Promise<string> => renderToStaticMarkup(await page);
+vi.stubEnv("BASE_URL", "https://shelf.example");
 const asked = (query: Record<string, string>) => Promise.resolve(query);
 
 const page = (snapshot: Snapshot, others: Snapshot[] = []): string =>
@@ -139,6 +150,29 @@ describe("limits in Spanish", () => {
     const markup = await rendered(LimitPage({ params: Promise.resolve({ id: "CPSIA-300" }), language: "es" }));
     expect(markup).toContain("El número pasó de 600 a 300 a 100 mg/kg");
     expect(markup).toMatch(/del 14 de agosto de 2009 al \d+ de agosto de 2011|desde el 14 de agosto de 2009/);
+  });
+});
+
+describe("what is printed and passed on, in Spanish", () => {
+  const props = { params: Promise.resolve({ slug: "x" }), searchParams: asked({}), language: "es" } as const;
+  test.each([sampleSnapshot(), sampleCorrection(), sampleWithdrawal()])(
+    "the report of revision $revision",
+    async (one) => {
+      shown.snapshot = ofTheTable(one);
+      const markup = await rendered(ReportPage(props));
+      expect(englishLeft(markup, names)).toEqual([]);
+      expect(markup).toContain(`href="/es/items/${one.slug}/revisions/${one.revision}"`);
+      expect(markup).toMatch(/publicada el \d+ de noviembre de 2026, \d\d:\d\d \(UTC\)/);
+    },
+  );
+  test("the sheet of labels", async () => {
+    shown.snapshot = sampleSnapshot();
+    const markup = await rendered(LabelsPage(props));
+    expect(englishLeft(markup, names)).toEqual([]);
+    expect(markup).toContain('href="/es/items/bluebell-mug/label.svg"');
+  });
+  test("links to them say nothing of another language any more", () => {
+    expect(page(sampleSnapshot())).not.toContain("(en inglés)");
   });
 });
 

@@ -5,6 +5,7 @@ import { jsonFeed } from "@/lib/exports/json-feed.ts";
 import { sitemap, sitemapLimit } from "@/lib/exports/sitemap.ts";
 import { xmlText } from "@/lib/exports/xml-text.ts";
 import { allLimits } from "@/lib/limits/tables/all-limits.ts";
+import { englishLeft } from "../support/english-left.ts";
 import { publishedSample, sampleHistory } from "../support/sample-revisions.ts";
 import { sampleSnapshot } from "../support/sample-snapshot.ts";
 
@@ -88,6 +89,37 @@ it("JSON Feed 1.1: version, title and items with id and content (jsonfeed.org/ve
   }
   expect(feed.items[4]?.content_text).toContain("Above the limit: lead");
   expect(feed.items[0]?.title).toBe("Bluebell child's mug (withdrawn, revision 3)");
+});
+
+describe("the feeds in Spanish", () => {
+  const spanish = { ...frame, language: "es", path: "/es/feed.xml" } as const;
+  /** Names and reasons are the record's own, in whatever language they were written. */
+  const own = sampleHistory().flatMap(({ snapshot }) => [
+    snapshot.item.name,
+    ...snapshot.specimens.flatMap(({ parts }) => parts.map(({ name }) => name)),
+    ...(snapshot.reason === null ? [] : [snapshot.reason]),
+    ...snapshot.testers.map(({ name }) => name),
+    // A limit made up for the sample has no Spanish title.
+    "US paint on children's goods",
+  ]);
+  it("tell every entry in Spanish, and lead to Spanish pages only", () => {
+    for (const kind of ["all", "corrections"] as const) {
+      const xml = atomFeed(sampleHistory(), { ...spanish, kind });
+      expect(xml).toContain('xml:lang="es"');
+      const titles = [...inside(xml, "title"), ...inside(xml, "summary")];
+      expect(titles.length).toBeGreaterThan(3);
+      const left = englishLeft(titles.map((text) => `<p>${text}</p>`).join(""), [frame.title, ...own]);
+      expect(left).toEqual([]);
+      const links = [...xml.matchAll(/href="([^"]+)"/g)].map(([, href]) => href!);
+      for (const href of [...links, ...inside(xml, "id")]) expect(href).toMatch(/^https:\/\/shelf\.example\/es(\/|$)/);
+    }
+    expect(atomFeed([], { ...spanish, kind: "corrections" })).toContain(`${frame.title}: correcciones`);
+  });
+  it("as JSON say their language and lead to the Spanish front page", () => {
+    const feed = jsonFeed(sampleHistory(), { ...spanish, path: "/es/feed.json" });
+    expect(feed).toMatchObject({ language: "es", home_page_url: "https://shelf.example/es" });
+    for (const item of feed.items) expect(item.url).toMatch(/^https:\/\/shelf\.example\/es\/items\//);
+  });
 });
 
 describe("the sitemap", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { requestFeed } from "@/lib/exports/request-feed.ts";
 import { requestPage } from "@/lib/wording/test-requests.ts";
+import { englishLeft } from "../support/english-left.ts";
 import { publishedSample } from "../support/sample-revisions.ts";
 
 const asked = {
@@ -21,6 +22,16 @@ describe("the feed of one request (RFC 4287 §4.1.1: id, title, updated; entries
     expect(all(feed, "updated")).toEqual(["2026-11-01T08:00:00.000Z", "2026-11-01T08:00:00.000Z"]);
     expect(feed).toContain("blue mug &lt;snail&gt;");
     expect(feed).toContain(requestPage.states.open);
+  });
+  it("is told in Spanish under its Spanish address", () => {
+    const answeredAt = new Date("2026-11-03T08:00:00Z");
+    const request = { ...asked, state: "tied" as const, answeredAt };
+    const feed = requestFeed({ request, published: publishedSample(), baseUrl, language: "es" });
+    expect(feed).toContain('xml:lang="es"');
+    for (const id of all(feed, "id")) expect(id).toMatch(/^https:\/\/shelf\.example\/es\/requests\/r1/);
+    const said = [...all(feed, "title"), ...all(feed, "name")].map((text) => `<p>${text}</p>`).join("");
+    expect(englishLeft(said, ["blue mug <snail>"])).toEqual([]);
+    expect(feed).toContain("Ensayado: «blue mug");
   });
   it("tells that it was closed, or taken up and published", () => {
     const answeredAt = new Date("2026-11-03T08:00:00Z");

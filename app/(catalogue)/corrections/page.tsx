@@ -25,7 +25,7 @@ export async function generateMetadata({ language = "en" }: Props): Promise<Meta
     description: lead,
     alternates: {
       ...alternates(english.corrections(), language),
-      types: { "application/atom+xml": english.correctionsFeed() },
+      types: { "application/atom+xml": pathsIn[language].correctionsFeed() },
     },
   };
 }

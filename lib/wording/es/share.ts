@@ -11,7 +11,7 @@ export const shareSentences: ShareSentences = {
   labelsLead:
     "Veinticuatro etiquetas en una página A4. Imprima a tamaño real, no «ajustado a la página». El código lleva a la página del objeto, que siempre muestra la revisión más reciente.",
   print: "Imprima con la orden de imprimir de su navegador.",
-  scan: "Escanee para ver el resultado completo",
+  scan: "Escanee y vea el resultado",
   reportTitle: (name) => `Informe: ${name}`,
   reportOf: (revision, day) => `Revisión ${revision}, publicada el ${day}`,
   more: (n) =>
@@ -32,10 +32,10 @@ export const shareSentences: ShareSentences = {
   invented: "Datos inventados, hechos para una demostración.",
   inventedShort: "Inventado para una demostración.",
   dataset: (name) => `Lo que contiene: ${name}`,
+  tested: (day) => `Ensayado el ${day}`,
   testedOn: (day, revision) => `Ensayado el ${day}, revisión ${revision}.`,
   cautions: {
-    total:
-      "La fluorescencia de rayos X muestra lo que hay en el material, no lo que sale de él ni lo que entra en un cuerpo.",
+    total: "Los rayos X muestran qué hay en el material, no qué sale de él ni qué entra en un cuerpo.",
     lead: "No se conoce ningún nivel de plomo que sea seguro para un niño.",
     thisOne: "Solo el objeto que se ensayó. Otros pueden ser distintos.",
     blood: "¿Le preocupa un niño? Pregunte a un médico por un análisis de plomo en sangre.",

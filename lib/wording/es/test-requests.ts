@@ -22,4 +22,6 @@ export const requestPage: RequestPage = {
   follow:
     "Para enterarse cuando pase algo, guarde la dirección de esta página o siga su canal. No necesitamos su correo electrónico.",
   feed: "Canal de esta petición",
+  event: (description, state) => `«${description}»: ${state}`,
+  tested: (description) => `Ensayado: «${description}». Lea el resultado.`,
 };

@@ -23,7 +23,7 @@ export async function generateMetadata({ params, language = "en" }: Props): Prom
     robots: { index: false },
     alternates: {
       ...alternates(paths.request(id), language),
-      types: { "application/atom+xml": paths.requestFeed(id) },
+      types: { "application/atom+xml": pathsIn[language].requestFeed(id) },
     },
   };
 }
@@ -64,7 +64,7 @@ export default async function RequestPage({ params, language = "en" }: Props) {
       <p>{requestPage.asked(request.count)}</p>
       <p>
         {requestPage.follow}{" "}
-        <PageLink href={paths.requestFeed(request.id)} language={language}>
+        <PageLink href={pathsIn[language].requestFeed(request.id)} language={language}>
           {requestPage.feed}
         </PageLink>
       </p>

@@ -1,34 +1,45 @@
 import type { Metadata } from "next";
+import { asWritten, Told } from "@/app/_components/as-written.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
 import { labelBody, labelSize } from "@/app/_share/label-svg.ts";
 import { type ShareProps, shareRevision } from "@/app/_share/share-revision.ts";
+import { alternates } from "@/app/_site/alternates.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
-import { shareWords } from "@/lib/wording/share.ts";
+import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { shareIn } from "@/lib/wording/share.ts";
 import styles from "./labels.module.css";
 
 export async function generateMetadata(props: ShareProps): Promise<Metadata> {
+  const { language = "en" } = props;
   const { item } = await shareRevision(props);
-  return { title: shareWords.labelsTitle(item.snapshot.item.name), robots: { index: false } };
+  return {
+    title: shareIn[language].labelsTitle(item.snapshot.item.name),
+    robots: { index: false },
+    alternates: alternates(paths.labels(item.snapshot.slug), language),
+  };
 }
 
 const onSheet = 24;
 
 /** A sheet of labels for the object: three across, eight down, one A4 page. */
 export default async function LabelsPage(props: ShareProps) {
+  const { language = "en" } = props;
+  const [words, at] = [shareIn[language], pathsIn[language]];
   const { item } = await shareRevision(props);
   const { snapshot } = item;
-  const { body, title } = labelBody(snapshot, environment().baseUrl);
+  const { name } = snapshot.item;
+  const { body, title } = labelBody(snapshot, environment().baseUrl, language);
   return (
     <>
       <div className="no-print">
-        <PageHead title={shareWords.labelsTitle(snapshot.item.name)}>
+        <PageHead title={<Told text={words.labelsTitle(name)} own={[name]} language={language} />}>
           <p>
-            {shareWords.labelsLead} {shareWords.print}
+            {words.labelsLead} {words.print}
           </p>
           <p>
-            <a href={paths.item(snapshot.slug)}>{snapshot.item.name}</a> ·{" "}
-            <a href={paths.labelSvg(snapshot.slug)}>{shareWords.label}</a>
+            <a href={at.item(snapshot.slug)}>{asWritten(name, language)}</a> ·{" "}
+            <a href={at.labelSvg(snapshot.slug)}>{words.label}</a>
           </p>
         </PageHead>
       </div>

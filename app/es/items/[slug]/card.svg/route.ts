@@ -1,0 +1,9 @@
+import { cardSvg } from "@/app/_share/card-svg.ts";
+import { pictureHandler } from "@/app/_share/picture-handler.ts";
+import { preflight } from "@/app/api/v1/reply.ts";
+
+export const dynamic = "force-dynamic";
+export const OPTIONS = preflight;
+
+/** A card in Spanish. */
+export const GET = pictureHandler(cardSvg, "es");
