@@ -16,11 +16,11 @@ export function MaterialGuide({ open = false }: { open?: boolean }) {
         caption={materialGuideWords.caption}
         rows={materialGuide()}
         rowKey={(row) => row.material}
+        rowNote={(row) => row.note}
         columns={[
           { key: "material", head: "Material", nowrap: true, cell: (row) => row.label },
           { key: "density", head: "Density", nowrap: true, cell: (row) => row.density ?? "not known" },
           { key: "depth", head: "Lead seen", nowrap: true, cell: (row) => row.depth ?? "not known" },
-          { key: "note", head: "What it means", roomy: true, cell: (row) => row.note },
         ]}
       />
       <p className="soft small">{materialGuideWords.caution}</p>
