@@ -72,7 +72,6 @@ export function HistoryFigure({ family, here, today, language }: Props) {
             {
               key: "number",
               head: heads.number,
-              nowrap: true,
               cell: (limit) =>
                 limit.id === here ? (
                   words.thisPage(number(limit))
