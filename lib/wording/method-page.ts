@@ -12,10 +12,6 @@ export const methodPage = {
   step: (n: number): string => `Step ${n}`,
   notTold: "What no reading tells",
   sourcesTitle: "Sources",
-  simulated: "How often the range is right",
-  simulatedText:
-    "How often the stated ranges held the truth in simulated parts is told, with its tables, on the English page.",
-  simulatedLink: "The simulated parts and their tables",
   policy: `Numbers marked “policy” are our choice and can change with a reason; this page tells policy ${defaultPolicy.version}. Each published page names the method and the policy it was made by.`,
   steps: [
     {

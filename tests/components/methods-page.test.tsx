@@ -1,7 +1,7 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
 import MethodsPage from "@/app/(catalogue)/methods/page.tsx";
-import { coverageTable } from "@/lib/wording/coverage-table.ts";
+import { coverageTableIn } from "@/lib/wording/coverage-table.ts";
 
 const html = renderToStaticMarkup(<MethodsPage />);
 
@@ -15,7 +15,7 @@ describe("the methods page's table of honest intervals", () => {
     }
   });
   it("has a row header for every line of kinds, and stays a page of a size that loads", () => {
-    const lines = coverageTable.groups.flatMap((group) => group.lines);
+    const lines = coverageTableIn.en.groups.flatMap((group) => group.lines);
     expect(html.split('<th scope="row"').length - 1).toBe(lines.length);
     expect(html.length).toBeLessThan(300_000);
   });

@@ -4,7 +4,7 @@ import { tableAsData } from "@/commands/coverage/table-as-data.ts";
 import { shortfallsOf } from "@/lib/reconcile/honest-intervals.ts";
 import { method } from "@/lib/reconcile/reconcile.ts";
 import { defaultPolicy } from "@/lib/reconcile/types.ts";
-import { coverageCells, coverageMadeBy, coverageTable } from "@/lib/wording/coverage-table.ts";
+import { coverageCells, coverageMadeBy, coverageTableIn } from "@/lib/wording/coverage-table.ts";
 
 const nameOf = ({ shape, spots, spread, u, below }: Cell): string => [shape, spots, spread, u, below].join(" ");
 
@@ -56,12 +56,12 @@ describe("the table of honest intervals on the methods page", () => {
   );
   it("says in words which kinds fall short, with their number of parts, and marks them in their own rows", () => {
     const short = coverageCells.filter((cell) => shortfallsOf(cell).some(({ explained }) => !explained));
-    expect(coverageTable.short).toHaveLength(short.length);
-    for (const sentence of coverageTable.short) expect(sentence).toMatch(/times in 100.*\(\d+ parts\)\.$/);
-    const texts = coverageTable.groups.flatMap(({ lines }) => lines.flatMap(({ cells }) => cells));
+    expect(coverageTableIn.en.short).toHaveLength(short.length);
+    for (const sentence of coverageTableIn.en.short) expect(sentence).toMatch(/times in 100.*\(\d+ parts\)\.$/);
+    const texts = coverageTableIn.en.groups.flatMap(({ lines }) => lines.flatMap(({ cells }) => cells));
     expect(texts).toHaveLength(coverageCells.length);
     expect(texts.filter((text) => text.startsWith("Falls short"))).toHaveLength(short.length);
     expect(texts.every((text) => /held \d+\.\d %/.test(text))).toBe(true);
-    expect(coverageTable.lead).toContain(`${coverageCells.length - short.length} meet our aims`);
+    expect(coverageTableIn.en.lead).toContain(`${coverageCells.length - short.length} meet our aims`);
   });
 });

@@ -4,6 +4,7 @@ import { amountsIn } from "../../lib/wording/amounts.ts";
 import { budgetIn } from "../../lib/wording/budget.ts";
 import { catalogueIn } from "../../lib/wording/catalogue.ts";
 import { cautionsIn } from "../../lib/wording/cautions.ts";
+import { coverageWordsIn } from "../../lib/wording/coverage-table.ts";
 import { feedWordsIn } from "../../lib/wording/feeds.ts";
 import { flagWordsIn } from "../../lib/wording/flags.ts";
 import { guardBandsIn } from "../../lib/wording/guard-bands.ts";
@@ -33,6 +34,7 @@ export const catalogues = {
   catalogueIn,
   cautionsIn,
   changesPanelIn,
+  coverageWordsIn,
   feedWordsIn,
   figuresIn,
   flagWordsIn,

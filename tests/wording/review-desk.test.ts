@@ -3,7 +3,7 @@ import type { ApprovalGate } from "@/lib/publication/approval.ts";
 import { setAsideSentence } from "@/lib/wording/bench.ts";
 import { checkFigure } from "@/lib/wording/check-charts.ts";
 import { componentText, precisionSentences } from "@/lib/wording/consistency.ts";
-import { coverageTable, coverageTableOf } from "@/lib/wording/coverage-table.ts";
+import { coverageTableIn, coverageTableOf } from "@/lib/wording/coverage-table.ts";
 import { dealSentence } from "@/lib/wording/photos.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { readingListWords } from "@/lib/wording/reading-list.ts";
@@ -179,7 +179,7 @@ describe("the table of honest intervals for other cells than those measured", ()
     expect(table.lead).toMatch(/^We made up 8,000 parts .* 2,000 to 4,000 for each of 3 kinds .* 2 meet our aims\.$/);
   });
   it("the page shows the cells that were measured", () => {
-    expect(coverageTable.groups.flatMap((group) => group.lines).length).toBeGreaterThan(100);
+    expect(coverageTableIn.en.groups.flatMap((group) => group.lines).length).toBeGreaterThan(100);
   });
 });
 

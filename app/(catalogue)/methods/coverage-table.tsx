@@ -1,9 +1,10 @@
 import { type Column, DataTable } from "@/app/_components/data-table.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Entry } from "@/app/_components/entry.tsx";
-import { type CoverageLine, coverageTable } from "@/lib/wording/coverage-table.ts";
+import { type CoverageLine, coverageTableIn } from "@/lib/wording/coverage-table.ts";
+import type { Language } from "@/lib/wording/language.ts";
 
-const columns: Column<CoverageLine>[] = [
+const columnsIn = (coverageTable: (typeof coverageTableIn)["en"]): Column<CoverageLine>[] => [
   ...(["spots", "spread", "error", "parts"] as const).map((key) => ({
     ...{ key, head: coverageTable.columns[key], numeric: true },
     cell: (line: CoverageLine) => line[key],
@@ -15,7 +16,9 @@ const columns: Column<CoverageLine>[] = [
 ];
 
 /** How often the stated ranges were right in simulated parts: in words first, every kind of part folded beneath. */
-export function CoverageTable() {
+export function CoverageTable({ language }: { language: Language }) {
+  const coverageTable = coverageTableIn[language];
+  const columns = columnsIn(coverageTable);
   return (
     <Entry title={coverageTable.title} id="coverage">
       <p>{coverageTable.lead}</p>

@@ -1,6 +1,5 @@
 import type { Metadata } from "next";
 import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
-import { PageLink } from "@/app/_components/page-link.tsx";
 import { alternates } from "@/app/_site/alternates.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { cautionsIn } from "@/lib/wording/cautions.ts";
@@ -35,18 +34,7 @@ export default function MethodsPage({ language = "en" }: Props) {
           <p>{cautions["total-content"].text}</p>
           <p>{cautions["this-one-only"].text}</p>
         </Entry>
-        {language === "en" ? (
-          <CoverageTable />
-        ) : (
-          <Entry title={methodPage.simulated} id="coverage">
-            <p>
-              {methodPage.simulatedText}{" "}
-              <PageLink href={`${paths.methods()}#coverage`} language={language}>
-                {methodPage.simulatedLink}
-              </PageLink>
-            </p>
-          </Entry>
-        )}
+        <CoverageTable language={language} />
         <Entry title={methodPage.sourcesTitle}>
           <p>{methodPage.sources}</p>
         </Entry>

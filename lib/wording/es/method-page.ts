@@ -10,10 +10,6 @@ export const methodPage: MethodPage = {
   step: (n) => `Paso ${n}`,
   notTold: "Lo que ninguna lectura dice",
   sourcesTitle: "Fuentes",
-  simulated: "Con qué frecuencia acierta el intervalo",
-  simulatedText:
-    "Con qué frecuencia los intervalos indicados contenían la verdad en partes simuladas se cuenta, con sus tablas, en la página inglesa.",
-  simulatedLink: "Las partes simuladas y sus tablas",
   policy: `Los números marcados como «política» son elección nuestra y pueden cambiar con un motivo; esta página cuenta la política ${defaultPolicy.version}. Cada página publicada nombra el método y la política con que se hizo.`,
   steps: [
     {
