@@ -7,7 +7,6 @@ import { TextField } from "@/app/_components/field.tsx";
 import { Warning } from "@/app/_components/warning.tsx";
 import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { currentPerson } from "@/lib/access/current-person.ts";
-import { may } from "@/lib/access/permissions.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { hasSecondStep } from "@/lib/store/second-steps.ts";
@@ -33,11 +32,6 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
         </p>
       </PageHead>
       {refused ? <Warning>{problemSentence({ code: "not-allowed", where: { field: refused } })}</Warning> : null}
-      <Actions>
-        {may(person, "see-bench").yes ? <ButtonLink href={paths.bench()}>To the bench</ButtonLink> : null}
-        {may(person, "see-review").yes ? <ButtonLink href={paths.review()}>To the review desk</ButtonLink> : null}
-        {may(person, "manage-people").yes ? <ButtonLink href={paths.people()}>People</ButtonLink> : null}
-      </Actions>
       <Ledger>
         <Entry title={passwordWords.title} id="your-password">
           <ActionForm action={changePassword} submit={passwordWords.submit} submitKind="secondary">
@@ -63,9 +57,11 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
         </Entry>
       </Ledger>
       <form action={signOut}>
-        <Button type="submit" kind="quiet">
-          Sign out
-        </Button>
+        <Actions>
+          <Button type="submit" kind="quiet">
+            Sign out
+          </Button>
+        </Actions>
       </form>
     </>
   );

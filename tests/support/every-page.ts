@@ -22,7 +22,6 @@ const fixedPublic: [string, string][] = [
   ],
   ["amounts-wrong", "/amounts?from=weight&weight=350&content=140&contentUnit=%25&loading=0"],
   ["log", "/log"],
-  ["not-found", "/items/no-such-item"],
   ["sign-in", "/account/sign-in"],
   ["style", "/style"],
   // The Spanish twins: one of each kind, since all but the words is the same.
@@ -38,6 +37,8 @@ const fixedPublic: [string, string][] = [
   ["es-log", "/es/log"],
   ["es-corrections", "/es/corrections"],
   ["es-request", "/es/requests/new"],
+  // Last, so that the twin taken of an item is one that is there.
+  ["not-found", "/items/no-such-item"],
   ["es-not-found", "/es/no-such-page"],
 ];
 
@@ -58,6 +59,7 @@ const fixedDesk: [string, string][] = [
   ["review", "/review"],
   ["account", "/account"],
   ["people", "/account/people"],
+  ["bench-not-found", "/bench/items/no-such-item"],
 ];
 
 /** How pictures of a route are called where its own segments do not say it best, and how many of its pages are taken. */
@@ -93,7 +95,7 @@ async function screensFrom(page: Page, fixed: [string, string][], role: Screen["
   // Whoever is signed in has no more to do there.
   fixedRoutes.add("/account/sign-in");
   // An address that does not exist belongs to the route of those that do.
-  if (role === null) fixedRoutes.delete("/items/[slug]");
+  fixedRoutes.delete(role === null ? "/items/[slug]" : "/bench/items/[id]");
   const taken = new Map<string, number>();
   const seen = new Set(screens.map(({ path }) => path));
   for (let at = 0; at < screens.length; at++) {
