@@ -1,3 +1,6 @@
+import { reasonSentence } from "./es/limit-reasons.ts";
+import type { Language } from "./language.ts";
+
 export const notComparableTitle = "Limits that cannot be compared";
 
 /** Things that share a reason: what is said of all of them, and what is said of each beside it. */
@@ -27,4 +30,16 @@ export function sharedReasons<T>(all: readonly T[], reasonOf: (one: T) => string
       each: group.map(({ of, sentences }) => ({ of, own: sentences.slice(shared.length).join(" ") })),
     };
   });
+}
+
+/**
+ * Why a limit applies or does not, in the language of the page. Null where a sentence is none that this version of the program says:
+ * the reason is then shown as it was published.
+ *
+ * @example reasonTold("It is guidance, not a binding limit.", "es") // "Es una orientación, no un límite obligatorio."
+ */
+export function reasonTold(why: string, language: Language): string | null {
+  if (language === "en") return why;
+  const told = sentencesOf(why).map(reasonSentence);
+  return told.includes(null) ? null : told.join(" ");
 }

@@ -33,12 +33,60 @@ describe("pages in Spanish", () => {
   it("of every item, newest and first revision, hold no English sentence outside what is marked so", async () => {
     const left: string[] = [];
     for (const slug of slugs)
-      for (const path of [`/es/items/${slug}`, `/es/items/${slug}/revisions/1`])
-        for (const text of englishLeft(withoutNames(await markupOf(path)), named))
-          left.push(`${path}: ${text.slice(0, 200)}`);
+      for (const path of [
+        `/es/items/${slug}`,
+        `/es/items/${slug}/revisions/1`,
+        `/es/items/${slug}/report`,
+        `/es/items/${slug}/labels`,
+      ]) {
+        const markup = await markupOf(path);
+        for (const text of englishLeft(withoutNames(markup), named)) left.push(`${path}: ${text.slice(0, 200)}`);
+        // Reasons are published in English; every one that this version makes is told in Spanish all the same.
+        for (const english of ["Cannot be compared", "in its scope", "For reference", "It may apply"])
+          if (markup.includes(english)) left.push(`${path}: ${english}`);
+      }
     expect(slugs.length).toBeGreaterThan(5);
     expect(left).toEqual([]);
   }, 600_000);
+
+  it("of a limit, every one of them, hold none", async () => {
+    const { limits } = (await (await page.request.get("/api/v1/limits")).json()) as { limits: { id: string }[] };
+    expect(limits.length).toBeGreaterThan(200);
+    const left: string[] = [];
+    for (const { id } of limits)
+      for (const text of englishLeft(await markupOf(`/es/limits/${encodeURIComponent(id)}`)))
+        left.push(`${id}: ${text.slice(0, 200)}`);
+    expect(left).toEqual([]);
+  }, 600_000);
+
+  it("and their feeds, cards and labels are told in Spanish, and name one another", async () => {
+    const slug = slugs[0] ?? "";
+    for (const path of ["/es/feed.xml", "/es/corrections/feed.xml"]) {
+      const response = await page.request.get(path);
+      expect(response.headers()["content-type"], path).toContain("atom+xml");
+      expect(await response.text(), path).toContain('xml:lang="es"');
+    }
+    expect(await (await page.request.get("/es/feed.json")).json()).toMatchObject({ language: "es" });
+    for (const name of ["card.svg", "label.svg"]) {
+      const response = await page.request.get(`/es/items/${slug}/${name}`);
+      expect(response.status(), name).toBe(200);
+      expect(await response.text(), name).toContain('xml:lang="es"');
+    }
+    const typeOf = async (path: string, type: string) => {
+      await page.goto(path);
+      const href = await page.locator(`link[rel="alternate"][type="${type}"]`).getAttribute("href");
+      return new URL(href ?? "", page.url()).pathname;
+    };
+    expect(await typeOf("/es", "application/atom+xml")).toBe("/es/feed.xml");
+    expect(await typeOf("/es", "application/feed+json")).toBe("/es/feed.json");
+    expect(await typeOf("/es/corrections", "application/atom+xml")).toBe("/es/corrections/feed.xml");
+    // No page says any more that a page for readers is in English; signing in is.
+    await page.goto(`/es/items/${slug}`);
+    const english = page.locator("a", { hasText: "(en inglés)" });
+    expect(await english.evaluateAll((links) => [...new Set(links.map((one) => one.getAttribute("href")))])).toEqual([
+      "/bench",
+    ]);
+  });
 
   it("that stand by themselves hold none either", async () => {
     const left: string[] = [];
@@ -87,6 +135,14 @@ describe("pages in Spanish", () => {
       expect(await page.locator("html").getAttribute("lang"), path).toBe("es");
       expect(await page.getByRole("heading", { level: 1 }).textContent(), path).toBe("Esta página no está aquí");
       expect(englishLeft(withoutNames(await page.content())), path).toEqual([]);
+    }
+    for (const at of ["/limits", "/limits/CPSIA-100", `/items/${slug}/labels`, "/methods", "/amounts"]) {
+      await page.goto(`/es${at}`);
+      expect(await head('link[rel="canonical"]'), at).toBe(`/es${at}`);
+      expect(await head('link[hreflang="en"][rel="alternate"]'), at).toBe(at);
+      expect(await head('link[hreflang="es"][rel="alternate"]'), at).toBe(`/es${at}`);
+      await page.getByRole("banner").getByRole("link", { name: "English" }).click();
+      await page.waitForURL((url) => url.pathname === at);
     }
     await page.goto(`/items/${slug}`);
     expect(await page.locator("html").getAttribute("lang")).toBe("en");

@@ -9,6 +9,7 @@ import { itemPageIn } from "@/lib/wording/item-page.ts";
 import type { Language } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import { otherTestsIn, otherTestText, otherTestTitle } from "@/lib/wording/other-tests.ts";
+import { reasonTold } from "@/lib/wording/reasons.ts";
 import { limitName, verdictsIn } from "@/lib/wording/verdicts.ts";
 
 type Specimens = Snapshot["specimens"];
@@ -83,7 +84,7 @@ export function OtherTest({
           caption={page.decisionsCaption(title)}
           rows={test.decisions}
           rowKey={(d) => `${d.limitId} ${d.day} ${d.value}`}
-          rowNote={(d) => written(d.why)}
+          rowNote={(d) => reasonTold(d.why, language) ?? written(d.why)}
           columns={[
             {
               key: "limit",
