@@ -5,8 +5,8 @@ export const amountRecords: Record<string, string> = {
   "a cot mattress": "un colchón de cuna",
   "a bedroom floor": "el piso de un dormitorio",
   "a classroom floor": "el piso de un aula",
-  "a tennis court (doubles lines)": "una pista de tenis (líneas de dobles)",
-  "a football pitch": "un campo de fútbol",
+  "a tennis court (doubles lines)": "una cancha de tenis (líneas de dobles)",
+  "a football pitch": "una cancha de fútbol",
   "a grain of table salt": "un grano de sal de mesa",
   "a poppy seed": "una semilla de amapola",
   "a sesame seed": "una semilla de sésamo",
@@ -23,7 +23,7 @@ export const amountRecords: Record<string, string> = {
   "30 × 30 ft (900 ft²)": "30 × 30 ft (900 ft²)",
   "78 × 36 ft (2808 ft²)": "78 × 36 ft (2808 ft²)",
   "105 × 68 m (about 76 854 ft²); pitches may be 100–110 × 64–75 m":
-    "105 × 68 m (unos 76 854 ft²); los campos pueden medir de 100 a 110 × 64 a 75 m",
+    "105 × 68 m (unos 76 854 ft²); las canchas pueden medir de 100 a 110 × 64 a 75 m",
   "about 0.06 mg": "unos 0,06 mg",
   "about 0.3 mg": "unos 0,3 mg",
   "3 to 4 mg": "3 a 4 mg",
@@ -37,7 +37,7 @@ export const amountRecords: Record<string, string> = {
   "16 CFR 1219; ASTM F1169, read in a page on cot sizes":
     "16 CFR 1219; ASTM F1169, leído en una página sobre tamaños de cunas",
   "pages on court sizes and copies of the rules of the game":
-    "páginas sobre tamaños de pistas y copias de las reglas del juego",
+    "páginas sobre tamaños de canchas y copias de las reglas del juego",
   "one page that compares small masses; the order of magnitude only":
     "una página que compara masas pequeñas; solo el orden de magnitud",
   "coin specifications of the United States Mint": "especificaciones de monedas de la Casa de la Moneda de EE. UU.",

@@ -3,7 +3,7 @@ import { counted } from "../formats.ts";
 import { siteWords } from "./site-words.ts";
 
 const chipped =
-  "Deje de usarlo para comer o jugar en cuanto esté desconchado, gastado o se descame: lo que hay debajo no se ensayó.";
+  "Deje de usarlo para comer o jugar en cuanto esté desportillado, gastado o se descame: lo que hay debajo no se ensayó.";
 const batches = "Uno que parece igual puede ser de otro lote o de otro año y tener otro esmalte u otra pintura.";
 
 export const catalogue: Catalogue = {

@@ -73,7 +73,7 @@ export const itemPage: ItemPage = {
   fails: { ">": "por encima del número", ">=": "en el número o por encima" },
   notComparable: {
     title: "Límites que no se pueden comparar",
-    about: (fails, day, which, checked) => `No cumple ${fails}; normas de ${day}; ${which}; el límite fue ${checked}.`,
+    about: (fails, day, which, checked) => `No cumple ${fails}; normas del ${day}; ${which}; el límite fue ${checked}.`,
   },
   readingsCaption: (subject) => `Lecturas: ${subject}`,
   readings: {

@@ -75,8 +75,8 @@ export const limitTitles: Record<string, string> = {
   "Lead in processed food for babies and young children": "Plomo en alimentos elaborados para bebés y niños pequeños",
   "Lead in bottled water": "Plomo en agua embotellada",
   "Lead in public water systems, action level": "Plomo en redes públicas de agua, nivel de acción",
-  "Plumbing for drinking water, before 2014": "Fontanería para agua potable, antes de 2014",
-  "Plumbing for drinking water": "Fontanería para agua potable",
+  "Plumbing for drinking water, before 2014": "Instalaciones de agua potable, antes de 2014",
+  "Plumbing for drinking water": "Instalaciones de agua potable",
   "Solder and flux for drinking water": "Soldadura y fundente para agua potable",
   "Drinking-water coolers": "Fuentes refrigeradas de agua potable",
   "Proposition 65 level for a warning, lead, reproductive harm":
