@@ -18,7 +18,7 @@ export type ReadOptions = {
   chunkSize?: number;
 };
 
-export type ReadRows = { readings: Reading[]; setAside: SetAsideRow[]; account: RowAccount; mapping: Mapping };
+export type ReadRows<T = Reading> = { readings: T[]; setAside: SetAsideRow[]; account: RowAccount; mapping: Mapping };
 export type ReadChunk = { done: number; total: number };
 
 const widthText = (count: number): string => `${count} ${count === 1 ? "cell" : "cells"}`;
@@ -50,15 +50,28 @@ export const asProblem = (open: Question): Problem => {
  * Reads all rows in chunks, so that a caller can report progress or let others work in between: iterate it, the last `value` is the
  * result. The mapping must fit the table (mappingFaults is empty) and have been settled (settleAndAsk leaves no blocking question); it is used as it stands.
  */
-export function* readRowsInChunks(
+export const readRowsInChunks = (
   table: Table,
   mapping: Mapping,
   options: ReadOptions = {},
-): Generator<ReadChunk, ReadRows, void> {
+): Generator<ReadChunk, ReadRows, void> => readRowsAs(table, mapping, options, (reading) => reading);
+
+/**
+ * The same, where each reading is wanted as something smaller: `as` is called as soon as a reading is whole, so that the readings
+ * of a long file never stand in memory all at once.
+ */
+export function* readRowsAs<T>(
+  table: Table,
+  mapping: Mapping,
+  options: ReadOptions,
+  as: (reading: Reading) => T,
+): Generator<ReadChunk, ReadRows<T>, void> {
   const reader = makeRowReader(table, mapping, options.now === undefined ? {} : { now: options.now });
   const account: RowAccount = { total: table.rows.length, accepted: 0, setAside: 0, blank: 0, header: 0 };
   const setAside: SetAsideRow[] = [];
-  let readings: Reading[] = [];
+  // In the long shape a reading is whole only when all rows have been seen.
+  const rowsOfReadings: Reading[] = [];
+  let readings: T[] = [];
   const chunk = options.chunkSize ?? 2000;
   for (const [at, row] of table.rows.entries()) {
     if (at > 0 && at % chunk === 0) yield { done: at, total: account.total };
@@ -67,14 +80,15 @@ export function* readRowsInChunks(
     else {
       const fault = faultOfKind(row, table);
       const read = fault ? { problems: [fault] } : reader.read(row.cells, row.line);
-      if ("reading" in read) readings.push(read.reading);
-      else setAside.push({ row: row.line, cells: row.cells, problems: read.problems });
+      if (!("reading" in read)) setAside.push({ row: row.line, cells: row.cells, problems: read.problems });
+      else if (mapping.shape === "long") rowsOfReadings.push(read.reading);
+      else readings.push(as(read.reading));
     }
   }
-  account.accepted = readings.length;
+  account.accepted = readings.length + rowsOfReadings.length;
   if (mapping.shape === "long") {
-    const grouped = groupLongReadings(readings);
-    readings = grouped.readings;
+    const grouped = groupLongReadings(rowsOfReadings);
+    readings = grouped.readings.map(as);
     account.accepted -= grouped.repeated.length;
     const cellsOf = new Map(table.rows.map((row) => [row.line, row.cells]));
     for (const { row, element } of grouped.repeated)

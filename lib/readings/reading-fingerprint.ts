@@ -21,8 +21,12 @@ const ofResult = (result: ElementResult): (string | null)[] => [
  */
 export function readingFingerprint(reading: Reading): string {
   const results = reading.results
-    .map(ofResult)
-    .sort((one, other) => (one.join("\u0001") < other.join("\u0001") ? -1 : 1));
+    .map((result) => {
+      const texts = ofResult(result);
+      return { texts, key: texts.join("\u0001") };
+    })
+    .sort((one, other) => (one.key < other.key ? -1 : 1))
+    .map(({ texts }) => texts);
   return JSON.stringify([reading.serial, reading.number, reading.takenAt ?? reading.takenAtText, results]);
 }
 

@@ -30,28 +30,34 @@ type StoredResult = z.infer<typeof storedResult>;
 
 export const parseColumns = (json: string): StoredColumn[] => z.array(storedColumn).parse(JSON.parse(json));
 
+const isColumnOf = (column: StoredColumn, result: ElementResult): boolean =>
+  column.column === result.column &&
+  column.element === result.element &&
+  column.quantity === result.quantity &&
+  column.unit === result.unit &&
+  column.unitText === result.unitText &&
+  column.k === result.k &&
+  (column.oxide ?? "") === (result.oxide ?? "");
+
+const columnOf = ({ element, quantity, unit, unitText, k, column, oxide }: ElementResult): StoredColumn => ({
+  ...{ element, quantity, unit, unitText, k, column },
+  ...(oxide ? { oxide } : {}),
+});
+
 /** Collects the dictionary while readings are packed; `columns()` is what the batch stores. */
 export function resultPacker(known: StoredColumn[] = []) {
-  const columns = [...known];
-  const index = new Map(columns.map((c, i) => [JSON.stringify(c), i]));
+  const columns: StoredColumn[] = [];
+  // By the file's own column, which only a few of them share: looked up a million times for a long file.
+  const places = new Map<string, number[]>();
+  const add = (column: StoredColumn): number => {
+    const at = columns.push(column) - 1;
+    places.set(column.column, [...(places.get(column.column) ?? []), at]);
+    return at;
+  };
+  for (const column of known) add(column);
   const pack = (results: ElementResult[]): string => {
     const packed: StoredResult[] = results.map((r) => {
-      const { element, quantity, unit, unitText, k, oxide } = r;
-      const column: StoredColumn = {
-        element,
-        quantity,
-        unit,
-        unitText,
-        k,
-        column: r.column,
-        ...(oxide ? { oxide } : {}),
-      };
-      const key = JSON.stringify(column);
-      let at = index.get(key);
-      if (at === undefined) {
-        at = columns.push(column) - 1;
-        index.set(key, at);
-      }
+      const at = places.get(r.column)?.find((place) => isColumnOf(columns[place]!, r)) ?? add(columnOf(r));
       return [at, r.belowDetection, tuple(r.value), tuple(r.error), tuple(r.detectionLimit), r.row ?? null];
     });
     return JSON.stringify(packed);

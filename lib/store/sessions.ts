@@ -121,6 +121,13 @@ async function looseReadings(db: Db, of: { batchId?: string; instrumentId?: stri
     .filter((r) => !of.instrumentId || r.instrumentId === of.instrumentId);
 }
 
+/** Puts the readings of a file just loaded into their sessions. Where nobody has written down a session, none is looked for. */
+export async function joinImported(tx: Db, batchId: string): Promise<void> {
+  const sittings = await sittingsOf(tx);
+  if (sittings.length === 0) return;
+  await writeSessions(tx, joinSessions(await looseReadings(tx, { batchId }), sittings).moves);
+}
+
 /** Looks, without changing anything: what has no session, what two claim, and what a shifted clock would bring in. */
 export async function joinedAsItStands(db: Db, of: { batchId?: string; instrumentId?: string } = {}): Promise<Joined> {
   return joinSessions(await looseReadings(db, of), await sittingsOf(db));

@@ -6,7 +6,7 @@ import { answerQuestions } from "../readings/answer-questions.ts";
 import { mappingFaults } from "../readings/column-index.ts";
 import { type Mapping, mappingSchema } from "../readings/mapping.ts";
 import { settleAndAsk } from "../readings/open-questions.ts";
-import { asProblem, type ReadRows, readRowsInChunks } from "../readings/read-rows.ts";
+import { asProblem, type ReadRows, readRowsAs } from "../readings/read-rows.ts";
 import type { Reading, RowAccount } from "../readings/reading.ts";
 import { isIdentified } from "../readings/reading-fingerprint.ts";
 import { headerFingerprint, type Table } from "../readings/table.ts";
@@ -21,11 +21,12 @@ import {
   insertAsideRows,
   insertReadings,
   knownFingerprints,
+  type NewReading,
   rememberMapping,
 } from "../store/imports.ts";
 import { findInstrument, type Instrument, saveInstrument } from "../store/instruments.ts";
-import { packReading, resultPacker } from "../store/reading-results.ts";
-import { joinReadings } from "../store/sessions.ts";
+import { packReading, resultPacker, type StoredColumn } from "../store/reading-results.ts";
+import { joinImported } from "../store/sessions.ts";
 
 export type ImportProgress = { step: "reading" | "writing"; done: number; total: number };
 export type ImportDone = { batchId: string; account: RowAccount; readings: number; repeated: number; checks: number };
@@ -36,11 +37,13 @@ export type ImportDone = { batchId: string; account: RowAccount; readings: numbe
  * set aside with where it stands. Readings of a check standard are known by its names and belong to it, never to an item;
  * every reading joins the session of its instrument and time, where there is one.
  *
+ * `table` is the file as the mapping's sheet has it, where the caller has opened it already.
+ *
  * Refused: no such import, one already loaded, an open question about the file (`ask-…`), a column that is missing.
  */
 export async function importReadingsWorkflow(
   context: Context,
-  input: { batchId: string; mapping: Mapping; instrumentId: string | null },
+  input: { batchId: string; mapping: Mapping; instrumentId: string | null; table?: Table },
   onProgress: (progress: ImportProgress) => void = () => {},
 ): Promise<Outcome<ImportDone>> {
   const permitted = requirePermission(context.person, "import-readings");
@@ -50,15 +53,36 @@ export async function importReadingsWorkflow(
   if (!batch) return refused({ code: "unknown-import", found: input.batchId });
   if (batch.state !== "uploaded")
     return refused({ code: "already-imported", where: { file: batch.fileName }, found: batch.state });
-  const table = await batchTable(db, batch, input.mapping.sheet);
-  if (!table.ok) return table;
   const instrument = input.instrumentId ? await findInstrument(db, { id: input.instrumentId }) : null;
-  const settled = settle(table.value, mappingSchema.parse(input.mapping), instrument);
-  if (!settled.ok) return inFile(batch, settled);
-  const rows = await readAll(table.value, settled.value, context.clock().getTime(), onProgress);
+  const file = await readFile(context, batch, input, instrument, onProgress);
+  if (!file.ok) return file;
   return inTransaction(db, (tx) =>
-    write(tx, batch, table.value, rows, instrument, permitted.value, context.clock(), onProgress),
+    write(tx, batch, file.value, instrument, permitted.value, context.clock(), onProgress),
   );
+}
+
+/** A reading as it will be stored, and whether its fingerprint can tell it from a repeat. */
+type Packed = NewReading & { identified: boolean };
+/** All that is left of a file once it is read: its cells are let go, since a long file's are hundreds of megabytes. */
+type FileRead = { rows: ReadRows<Packed>; columns: StoredColumn[]; headerFingerprint: string };
+
+async function readFile(
+  { db, clock }: Context,
+  batch: Batch,
+  input: { mapping: Mapping; table?: Table },
+  instrument: Instrument | null,
+  onProgress: (progress: ImportProgress) => void,
+): Promise<Outcome<FileRead>> {
+  const opened = input.table ? done(input.table) : await batchTable(db, batch, input.mapping.sheet);
+  if (!opened.ok) return opened;
+  const table = opened.value;
+  const settled = settle(table, mappingSchema.parse(input.mapping), instrument);
+  if (!settled.ok) return inFile(batch, settled);
+  const packer = resultPacker();
+  const packed = (reading: Reading): Packed =>
+    Object.assign(packReading(coveredByMode(reading, instrument), packer.pack), { identified: isIdentified(reading) });
+  const rows = await readAll(readRowsAs(table, settled.value, { now: clock().getTime() }, packed), onProgress);
+  return done({ rows, columns: packer.columns(), headerFingerprint: headerFingerprint(table) });
 }
 
 const inFile = (batch: Batch, outcome: { ok: false; problems: { where?: object | undefined; code: string }[] }) =>
@@ -80,12 +104,9 @@ function settle(table: Table, mapping: Mapping, instrument: Instrument | null): 
 
 /** Reads in chunks and lets other requests through between them: a long file does not stop the server. */
 async function readAll(
-  table: Table,
-  mapping: Mapping,
-  now: number,
+  reading: ReturnType<typeof readRowsAs<Packed>>,
   onProgress: (p: ImportProgress) => void,
-): Promise<ReadRows> {
-  const reading = readRowsInChunks(table, mapping, { now });
+): Promise<ReadRows<Packed>> {
   for (let step = reading.next(); ; step = reading.next()) {
     if (step.done) return step.value;
     onProgress({ step: "reading", ...step.value });
@@ -96,8 +117,7 @@ async function readAll(
 async function write(
   tx: Db,
   batch: Batch,
-  table: Table,
-  rows: ReadRows,
+  { rows, columns, headerFingerprint }: FileRead,
   instrument: Instrument | null,
   person: { id: string; name: string },
   at: Date,
@@ -106,9 +126,8 @@ async function write(
   // Looked at again inside the transaction: two loads of one file at once must not both win.
   if ((await findBatch(tx, batch.id))?.state !== "uploaded")
     return refused({ code: "already-imported", where: { file: batch.fileName } });
-  const packer = resultPacker();
-  const prepared = rows.readings.map((reading) => packReading(coveredByMode(reading, instrument), packer.pack));
-  const identified = prepared.filter((_, i) => isIdentified(rows.readings[i]!));
+  const prepared = rows.readings;
+  const identified = prepared.filter((reading) => reading.identified);
   const known = await knownFingerprints(
     tx,
     identified.map((r) => r.fingerprint),
@@ -123,19 +142,19 @@ async function write(
   await insertAsideRows(tx, batch.id, rows.setAside);
   await completeBatch(tx, batch.id, {
     mapping: JSON.stringify(rows.mapping),
-    columns: JSON.stringify(packer.columns()),
+    columns: JSON.stringify(columns),
     instrumentId: instrument?.id ?? null,
     account: rows.account,
     at,
   });
   const checks = await recogniseChecks(tx, prepared);
-  await joinReadings(tx, { batchId: batch.id });
+  await joinImported(tx, batch.id);
   const k = commonCoverage(rows.mapping);
   // Asked once for each instrument: what was answered here is the instrument's from now on.
   if (instrument && instrument.errorK === null && k !== null)
     await saveInstrument(tx, { ...instrument, errorK: k }, instrument.id);
   if (batch.source === "file")
-    await rememberMapping(tx, headerFingerprint(table), JSON.stringify(rows.mapping), instrument?.id ?? null);
+    await rememberMapping(tx, headerFingerprint, JSON.stringify(rows.mapping), instrument?.id ?? null);
   const repeated = identified.filter((r) => r.asideReason !== null).length;
   await recordAct(tx, {
     at,

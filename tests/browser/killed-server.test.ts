@@ -67,11 +67,11 @@ async function prepared(): Promise<CrashLoad> {
   return { base, actions, cookie, itemId, partId, publishedItemId };
 }
 
-/** Settled when every kind of write has been acknowledged once more, or after half a minute. */
-async function oneMoreOfEach(done: Acknowledged): Promise<void> {
-  const before = Object.values(done).map((list) => list.length);
-  const more = () => Object.values(done).every((list, kind) => list.length > (before[kind] ?? 0));
-  for (let n = 0; n < 600 && !more(); n += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+/** Settled when of each of these kinds of writes one more has been acknowledged, or after half a minute. */
+async function oneMore(done: Acknowledged, of: readonly (keyof Acknowledged)[]): Promise<void> {
+  const before = of.map((kind) => done[kind].length);
+  const enough = () => of.every((kind, at) => done[kind].length > (before[at] ?? 0));
+  for (let n = 0; n < 600 && !enough(); n += 1) await new Promise((resolve) => setTimeout(resolve, 50));
 }
 
 it(
@@ -80,14 +80,15 @@ it(
     const load = await prepared();
     const photos = await noisyPhotos(64);
     const done: Acknowledged = { photos: [], sheets: [], files: [], publications: [] };
+    const kinds = Object.keys(done) as (keyof Acknowledged)[];
     const faults = { lost: [] as string[], halfDone: [] as string[] };
     for (let round = 1; round <= kills; round += 1) {
       const sending = untilItDies(load, done, photos);
-      // In turn: within the first sendings of a server that has just begun, which take it seconds; and once each sender has had its
-      // answer, however busy the machine is, in the midst of the next.
-      const warm = round % 2 === 0;
-      if (warm) await Promise.race([sending, oneMoreOfEach(done)]);
-      const moment = randomInt(0, warm ? 600 : 3_000);
+      // Once one of the senders, a different one by chance, has its answer of the server that has just begun, in the midst of what
+      // comes next; every fifth time once each has, however busy the machine is.
+      const sender = kinds[randomInt(kinds.length)] as keyof Acknowledged;
+      await Promise.race([sending, oneMore(done, round % 5 === 1 ? kinds : [sender])]);
+      const moment = randomInt(0, 1_000);
       await Promise.race([sending, new Promise((resolve) => setTimeout(resolve, moment))]);
       await served().kill();
       await sending;
