@@ -9,18 +9,15 @@ import { anyFreePort } from "./any-free-port.mjs";
 
 const debian = "/usr/lib/postgresql";
 
-/** The folder with the server's programs (`POSTGRES_BIN`, the path, Debian's place); null where there is none. */
-export function findPostgres() {
+/** The folder with PostgreSQL's programs, the server's unless told which (`POSTGRES_BIN`, the path, Debian's place); null where there is none. */
+export function findPostgres(programs = ["initdb", "pg_ctl", "psql"]) {
   const versions = existsSync(debian) ? readdirSync(debian).sort((a, b) => Number(b) - Number(a)) : [];
   const places = [
     process.env.POSTGRES_BIN ?? "",
     ...(process.env.PATH ?? "").split(delimiter),
     ...versions.map((version) => join(debian, version, "bin")),
   ];
-  return (
-    places.find((place) => place !== "" && ["initdb", "pg_ctl", "psql"].every((p) => existsSync(join(place, p)))) ??
-    null
-  );
+  return places.find((place) => place !== "" && programs.every((program) => existsSync(join(place, program)))) ?? null;
 }
 
 /** The server refuses to run as root: then it runs as the system's own user for it, or as nobody. */

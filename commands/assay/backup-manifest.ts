@@ -11,15 +11,21 @@ import { UsageError } from "./usage-error.ts";
 
 export const manifestName = "backup.json";
 export const databaseName = "registry.db";
+/** The database of a registry in PostgreSQL, in pg_dump's custom format. */
+export const dumpName = "registry.dump";
 
 /** A file of a backup. Only these places exist, so that no path of a hostile manifest leads out of the folder. */
-const filePath = z.string().regex(/^(?:registry\.db|photos\/[\w-][\w.-]*|originals\/[0-9a-f]{64}|keys\/[\w-][\w.-]*)$/);
+const filePath = z
+  .string()
+  .regex(/^(?:registry\.db|registry\.dump|photos\/[\w-][\w.-]*|originals\/[0-9a-f]{64}|keys\/[\w-][\w.-]*)$/);
 
 const manifestSchema = z.object({
   format: z.literal(1),
   madeAt: z.string(),
   entries: z.number().int().nonnegative(),
   head: z.string().nullable(),
+  /** The server's version of PostgreSQL, where the registry lay in it. */
+  postgres: z.number().int().positive().optional(),
   files: z.array(z.object({ path: filePath, bytes: z.number(), sha256: z.string() })),
 });
 export type Manifest = z.infer<typeof manifestSchema>;

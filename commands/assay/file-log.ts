@@ -4,8 +4,9 @@ import { z } from "zod";
 import { logEntrySchema } from "../../lib/publication/snapshot.ts";
 import { openStoredLog } from "../../lib/store/stored-log.ts";
 import { openStoredPostgresLog } from "../../lib/store/stored-postgres-log.ts";
-import { databaseName } from "./backup-manifest.ts";
+import { databaseName, dumpName } from "./backup-manifest.ts";
 import { headName, snapshotPath } from "./exported-paths.ts";
+import { dumpLog } from "./postgres-dump.ts";
 import { why } from "./registry-place.ts";
 import { UsageError } from "./usage-error.ts";
 import type { OpenLog } from "./verify-log.ts";
@@ -18,10 +19,14 @@ const fileSchema = z.object({
   head: z.unknown().optional(),
 });
 
-/** The log of a database file, of an exported folder or a backup, or of a JSON file of entries with its texts in it or beside it. */
-export function fileLog(path: string): OpenLog {
+/** The log of a database file, of an exported folder or a backup, of a dump, or of a JSON file of entries with its texts in it or beside it. */
+export async function fileLog(path: string): Promise<OpenLog> {
   const file = isFolder(path) ? logIn(path) : path;
-  if (startsAsDatabase(file)) {
+  if (startsAs(file, dumpStart)) {
+    const { entries, heads, snapshot, close } = await dumpLog(file);
+    return { log: { entries, snapshot }, heads, close };
+  }
+  if (startsAs(file, databaseStart)) {
     try {
       const { entries, heads, snapshot, close } = openStoredLog(file);
       return { log: { entries, snapshot }, heads, close };
@@ -64,8 +69,9 @@ function headBeside(folder: string): unknown {
 }
 
 function logIn(folder: string): string {
-  const found = ["log.json", databaseName].find((name) => existsSync(join(folder, name)));
-  if (found === undefined) throw new UsageError(`"${folder}" holds no log: neither log.json nor ${databaseName}.`);
+  const found = ["log.json", databaseName, dumpName].find((name) => existsSync(join(folder, name)));
+  if (found === undefined)
+    throw new UsageError(`"${folder}" holds no log: none of log.json, ${databaseName} and ${dumpName}.`);
   return join(folder, found);
 }
 
@@ -78,13 +84,17 @@ function isFolder(path: string): boolean {
 }
 
 /** SQLite's own first sixteen bytes (sqlite.org, "Database File Format" §1.3). */
-function startsAsDatabase(file: string): boolean {
+const databaseStart = "SQLite format 3\0";
+/** The first five bytes of pg_dump's custom format (PostgreSQL's source, pg_backup_archiver.c; from memory). */
+const dumpStart = "PGDMP";
+
+function startsAs(file: string, start: string): boolean {
   try {
     const opened = openSync(file, "r");
-    const start = Buffer.alloc(16);
-    readSync(opened, start, 0, 16, 0);
+    const found = Buffer.alloc(start.length);
+    readSync(opened, found, 0, found.length, 0);
     closeSync(opened);
-    return start.toString("latin1") === "SQLite format 3\0";
+    return found.toString("latin1") === start;
   } catch (error) {
     throw new UsageError(`"${file}" could not be read: ${why(error)}.`);
   }

@@ -175,7 +175,7 @@ function keepKey(folder: string, dataDir: string): void {
 }
 
 async function checkLog(where: string, isPostgres: boolean, { log }: RegistryManifest): Promise<void> {
-  const opened = isPostgres ? await postgresLog(where) : fileLog(where);
+  const opened = await (isPostgres ? postgresLog(where) : fileLog(where));
   try {
     const head = log.head === null ? {} : { head: { seq: log.entries, hash: log.head } };
     const signed = { heads: opened.heads, verify: verifySignature };

@@ -21,12 +21,6 @@ export function registryPlace(): Environment {
   return found;
 }
 
-/** For what is about SQLite's file alone. */
-export function sqliteFile({ databaseFile }: Environment, otherwise: string): string {
-  if (databaseFile === null) throw new UsageError(`The registry lies in PostgreSQL; ${otherwise}.`);
-  return databaseFile;
-}
-
 /** The one folder a command is given. */
 export function oneFolder(args: string[], command: string): string {
   const [folder, ...others] = args;

@@ -54,7 +54,7 @@ const newest = (log: LogToVerify): string => {
   return last === undefined ? "" : `; newest: ${log.entries.length}:${last.hash}`;
 };
 
-function openLog(where: string | undefined): OpenLog | Promise<OpenLog> {
+function openLog(where: string | undefined): Promise<OpenLog> {
   if (where === undefined) {
     const { databaseFile, databaseUrl } = registryPlace();
     return databaseFile === null ? postgresLog(databaseUrl) : fileLog(databaseFile);
