@@ -10,7 +10,7 @@ import { loadReadings, must } from "./bench-item.ts";
 
 /** A process that works on a registry until it is ended: imports, photos, publications. Each thing kept is a line: what, and its id. */
 const dataDir = process.argv[2] ?? "";
-const db = openDatabase(join(dataDir, "registry.db"));
+const db = openDatabase(process.argv[3] ?? join(dataDir, "registry.db"));
 const kept = (what: string, id: string) => writeSync(1, `${what} ${id}\n`);
 
 async function work(): Promise<void> {
