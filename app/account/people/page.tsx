@@ -52,19 +52,22 @@ export default async function PeoplePage() {
                   <>
                     {secondStepWords.state(withSecondStep.has(p.id))}
                     {withSecondStep.has(p.id) && p.id !== person.id ? (
-                      <ConfirmDialog
-                        ask={secondStepWords.remove}
-                        title={secondStepWords.removeTitle(p.name)}
-                        form={
-                          <ActionForm
-                            action={removeSecondStep.bind(null, p.id)}
-                            submit={secondStepWords.removeSubmit}
-                            compact
-                          />
-                        }
-                      >
-                        <p>{secondStepWords.removeLead}</p>
-                      </ConfirmDialog>
+                      <>
+                        {" · "}
+                        <ConfirmDialog
+                          ask={secondStepWords.remove}
+                          title={secondStepWords.removeTitle(p.name)}
+                          form={
+                            <ActionForm
+                              action={removeSecondStep.bind(null, p.id)}
+                              submit={secondStepWords.removeSubmit}
+                              compact
+                            />
+                          }
+                        >
+                          <p>{secondStepWords.removeLead}</p>
+                        </ConfirmDialog>
+                      </>
                     ) : null}
                   </>
                 ),

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import { Ledger, PageHead } from "@/app/_components/entry.tsx";
+import { PageHead } from "@/app/_components/entry.tsx";
 import { WorkplaceBar } from "@/app/_components/workplace-bar.tsx";
 import { auth } from "@/lib/access/auth.ts";
 import { currentPerson } from "@/lib/access/current-person.ts";
@@ -26,13 +26,11 @@ export default async function SecondStepPage() {
         <p>{words.lead}</p>
         <p>{on ? words.on : words.off}</p>
       </PageHead>
-      <Ledger>
-        <SecondStepForms
-          on={on}
-          left={left}
-          codesFor={words.codesFor(person.email, new URL(environment().baseUrl).host)}
-        />
-      </Ledger>
+      <SecondStepForms
+        on={on}
+        left={left}
+        codesFor={words.codesFor(person.email, new URL(environment().baseUrl).host)}
+      />
     </>
   );
 }

@@ -3,7 +3,7 @@
 import { type ReactNode, useEffect, useRef, useState } from "react";
 import { ActionForm, type FormAction } from "@/app/_components/action-form.tsx";
 import { Actions, Button, ButtonLink } from "@/app/_components/button.tsx";
-import { Entry } from "@/app/_components/entry.tsx";
+import { Entry, Ledger } from "@/app/_components/entry.tsx";
 import { Facts } from "@/app/_components/facts.tsx";
 import { TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
@@ -54,58 +54,67 @@ export function SecondStepForms({ on, left, codesFor }: { on: boolean; left: num
     return answer;
   };
 
-  if (told) return <RecoveryCodes {...told} title={codesFor} />;
+  if (told)
+    return (
+      <Ledger>
+        <RecoveryCodes {...told} title={codesFor} />
+      </Ledger>
+    );
   return (
     <>
-      <p role="status">{gone}</p>
-      {on ? (
-        <Entry title={words.renewTitle} id="recovery">
-          <p>{words.left(left)}</p>
-          <ActionForm action={renew} submit={words.renew} submitKind="secondary">
-            <OwnPassword name="renew-password" />
-          </ActionForm>
-        </Entry>
-      ) : key ? (
-        <Entry title={<Heard>{words.keyTitle}</Heard>} id="key">
-          <p>{words.keyLead}</p>
-          <div className={styles.key}>
-            <svg
-              className={styles.picture}
-              role="img"
-              aria-label={words.keyPicture}
-              viewBox={`0 0 ${key.picture.size} ${key.picture.size}`}
-            >
-              <rect width="100%" height="100%" fill="#fff" />
-              <path d={key.picture.path} fill="#000" />
-            </svg>
-            <Facts
-              facts={[
-                { name: words.keyName, value: <code>{key.spelt}</code> },
-                { name: words.keyKind, value: words.keyKindText },
-              ]}
-            />
-          </div>
-          <ActionForm action={turnOn} submit={words.confirm}>
-            <CodeField label={words.firstCode} hint={words.firstCodeHint} />
-          </ActionForm>
-          <p>{words.again}</p>
-        </Entry>
-      ) : (
-        <Entry title={words.onTitle} id="turn-on">
-          <p>{words.onLead}</p>
-          <ActionForm action={make} submit={words.makeKey}>
-            <OwnPassword name="key-password" />
-          </ActionForm>
-        </Entry>
-      )}
-      {on ? (
-        <Entry title={words.offTitle} id="turn-off">
-          <p>{words.offLead}</p>
-          <ActionForm action={turnOff} submit={words.offSubmit} submitKind="secondary">
-            <OwnPassword name="off-password" />
-          </ActionForm>
-        </Entry>
-      ) : null}
+      <p role="status" className={styles.gone}>
+        {gone}
+      </p>
+      <Ledger>
+        {on ? (
+          <Entry title={words.renewTitle} id="recovery">
+            <p>{words.left(left)}</p>
+            <ActionForm action={renew} submit={words.renew} submitKind="secondary">
+              <OwnPassword name="renew-password" />
+            </ActionForm>
+          </Entry>
+        ) : key ? (
+          <Entry title={<Heard>{words.keyTitle}</Heard>} id="key">
+            <p>{words.keyLead}</p>
+            <div className={styles.key}>
+              <svg
+                className={styles.picture}
+                role="img"
+                aria-label={words.keyPicture}
+                viewBox={`0 0 ${key.picture.size} ${key.picture.size}`}
+              >
+                <rect width="100%" height="100%" fill="#fff" />
+                <path d={key.picture.path} fill="#000" />
+              </svg>
+              <Facts
+                facts={[
+                  { name: words.keyName, value: <code>{key.spelt}</code> },
+                  { name: words.keyKind, value: words.keyKindText },
+                ]}
+              />
+            </div>
+            <ActionForm action={turnOn} submit={words.confirm}>
+              <CodeField label={words.firstCode} hint={words.firstCodeHint} />
+            </ActionForm>
+            <p>{words.again}</p>
+          </Entry>
+        ) : (
+          <Entry title={words.onTitle} id="turn-on">
+            <p>{words.onLead}</p>
+            <ActionForm action={make} submit={words.makeKey}>
+              <OwnPassword name="key-password" />
+            </ActionForm>
+          </Entry>
+        )}
+        {on ? (
+          <Entry title={words.offTitle} id="turn-off">
+            <p>{words.offLead}</p>
+            <ActionForm action={turnOff} submit={words.offSubmit} submitKind="secondary">
+              <OwnPassword name="off-password" />
+            </ActionForm>
+          </Entry>
+        ) : null}
+      </Ledger>
     </>
   );
 }
@@ -121,7 +130,7 @@ function Heard({ children }: { children: ReactNode }) {
   const here = useRef<HTMLSpanElement>(null);
   useEffect(() => here.current?.focus(), []);
   return (
-    <span ref={here} tabIndex={-1}>
+    <span ref={here} tabIndex={-1} className={styles.heard}>
       {children}
     </span>
   );
