@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { secondStepWords as words } from "@/lib/wording/account.ts";
+import { passwordWords, secondStepWords as words } from "@/lib/wording/account.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { axe } from "../support/axe.ts";
 import { keepPicture, newPage, openBrowser, overflow, phone, signIn } from "../support/browser.ts";
@@ -109,9 +109,11 @@ it("a second step is turned on, asked for and turned off by keyboard, on a phone
     .first()
     .waitFor();
   await looksRight(page, "second-step-code-refused-390");
+  // A made-up link to this step leads nowhere but to our own pages.
+  await page.goto(`/account/sign-in/code?next=${encodeURIComponent("/\t/elsewhere.example")}`);
   await page.getByLabel(words.code, { exact: true }).fill((codes[0] ?? "").replace("-", " "));
   await page.keyboard.press("Enter");
-  await page.waitForURL(/\/bench\/readings/);
+  await page.waitForURL(`${served().base}/bench`);
   expect(await mayEnter(page)).toBe(true);
 
   await page.goto("/account/second-step");
@@ -157,5 +159,20 @@ it("the owner takes a lost second step away, and that person signs in by passwor
   await owner.page.setViewportSize(phone);
   await looksRight(owner.page, "second-step-people-390");
   await owner.context.close();
+  await context.close();
+});
+
+it("a changed password leaves its owner on their page, signed in, with the sentence that it is changed", async () => {
+  const { page, context } = await newPage(browser);
+  await signIn(page, "reviewer");
+  const [, secret] = person("reviewer");
+  await page.goto("/account");
+  await page.getByLabel(passwordWords.current).fill(secret);
+  await page.getByLabel(passwordWords.next).fill("seven copper kettles");
+  await page.getByRole("button", { name: passwordWords.submit }).click();
+  await page.getByText(passwordWords.changed).waitFor();
+  await page.waitForLoadState("networkidle");
+  expect(new URL(page.url()).pathname).toBe("/account");
+  await page.getByText(passwordWords.changed).waitFor();
   await context.close();
 });
