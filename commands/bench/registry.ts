@@ -5,16 +5,17 @@
  * that has to be made beside a static file of the same bytes from the same server, and the server's memory under that load. Ratios of one
  * run; they fail nothing.
  */
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import autocannon from "autocannon";
 import { z } from "zod";
 import { openDatabase } from "../../lib/store/database.ts";
-import { type Served, serveScenario } from "../../tests/support/serve-scenario.ts";
+import { serveScenario } from "../../tests/support/serve-scenario.ts";
 import { inventedItem } from "../registry/invented-items.ts";
 import { madeRegistry } from "../registry/made.ts";
 import { printSpeeds, type Speeds, variedQuestions } from "../registry/speeds.ts";
+import { type Memory, memoryOf } from "./memory-of.ts";
 
 const { values } = parseArgs({
   options: {
@@ -52,17 +53,6 @@ async function load(base: string, paths: string[], headers: Record<string, strin
   return { perSecond: result["2xx"] / result.duration, p95: result.latency.p97_5 };
 }
 
-/** The server's memory now and at its highest, in MB; null where the system does not tell it. */
-function memoryOf(served: Served): { now: number; highest: number } | null {
-  try {
-    const status = readFileSync(`/proc/${served.pid()}/status`, "utf8");
-    const kilobytes = (name: string) => Number(new RegExp(`${name}:\\s+(\\d+) kB`).exec(status)?.[1] ?? Number.NaN);
-    return { now: kilobytes("VmRSS") / 1000, highest: kilobytes("VmHWM") / 1000 };
-  } catch {
-    return null;
-  }
-}
-
 type Row = {
   size: number;
   speeds: Speeds;
@@ -70,7 +60,7 @@ type Row = {
   kept: Load;
   made: Load;
   search: Load;
-  memory: ReturnType<typeof memoryOf>;
+  memory: Memory | null;
 };
 
 async function pagesOf(folder: string, size: number, speeds: Speeds): Promise<Row> {
@@ -104,7 +94,7 @@ async function pagesOf(folder: string, size: number, speeds: Speeds): Promise<Ro
     const questions = variedQuestions(size).map((q) => `/items?q=${encodeURIComponent(q.slice(0, 200))}`);
     const search = await load(served.base, questions, {}, true);
     console.log(`  whole search pages: ${search.perSecond.toFixed(0)}/s, 97.5 in 100 within ${search.p95} ms`);
-    const memory = memoryOf(served);
+    const memory = memoryOf(served.pid());
     if (memory)
       console.log(
         `  server's memory: ${memory.now.toFixed(0)} MB after the load, ${memory.highest.toFixed(0)} MB at most`,

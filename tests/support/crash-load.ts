@@ -26,7 +26,12 @@ export type CrashLoad = {
 
 export const rowsOfAFile = 40;
 
-async function post(load: CrashLoad, path: string, body: BodyInit, type?: string): Promise<Answer | null> {
+async function post(
+  load: Pick<CrashLoad, "base" | "cookie">,
+  path: string,
+  body: BodyInit,
+  type?: string,
+): Promise<Answer | null> {
   const headers = { accept: "application/json", cookie: load.cookie, origin: load.base };
   const answer = await fetch(load.base + path, {
     method: "POST",
@@ -77,14 +82,20 @@ const photo = async (load: CrashLoad, done: Acknowledged, bytes: Buffer) => {
   return answer !== null;
 };
 
-/** An instrument's file like no other, received and loaded in two requests, as its page does. */
-const file = async (load: CrashLoad, done: Acknowledged) => {
-  const rows = Array.from({ length: rowsOfAFile }, (_, n) => `${n + 1},crash,a,40,${100 + n}.5,9,${randomUUID()}`);
+/**
+ * An instrument's file like no other, received and loaded in two requests, as its page does. Its import, what was said instead, or
+ * null where nobody answered.
+ */
+export async function importFile(
+  load: Pick<CrashLoad, "base" | "cookie">,
+  count: number,
+): Promise<{ batchId: string } | { refused: string } | null> {
+  const rows = Array.from({ length: count }, (_, n) => `${n + 1},crash,a,40,${100 + n}.5,9,${randomUUID()}`);
   const form = new FormData();
   form.set("file", new File([`Reading No,Sample,Spot,Seconds,Pb (ppm),Pb 2σ,Note\n${rows.join("\n")}\n`], "crash.csv"));
   const received = await post(load, "/bench/import/upload", form);
   const batchId = /imports\/([^?]+)/.exec(received?.["next"] ?? "")?.[1];
-  if (!batchId) return received !== null;
+  if (!batchId) return received && { refused: JSON.stringify(received) };
   const answers = new FormData();
   for (const [name, value] of Object.entries(mappingAnswers)) answers.set(name, value);
   const loaded = await fetch(`${load.base}/bench/imports/${batchId}/load`, {
@@ -94,11 +105,19 @@ const file = async (load: CrashLoad, done: Acknowledged) => {
   })
     .then((answer) => answer.text())
     .catch(() => null);
-  if (loaded?.includes('"next"')) done.files.push(batchId);
-  else if (loaded?.includes('"problems"') && !/import-broke|taken as a whole/.test(loaded))
-    throw new Error(`not loaded: ${loaded}`);
-  return loaded !== null;
+  if (loaded === null) return null;
+  return loaded.includes('"next"') ? { batchId } : { refused: loaded };
+}
+
+const file = async (load: CrashLoad, done: Acknowledged) => {
+  const answer = await importFile(load, rowsOfAFile);
+  if (answer === null) return false;
+  if ("batchId" in answer) done.files.push(answer.batchId);
+  else if (answer.refused.includes('"problems"') && !/import-broke|taken as a whole/.test(answer.refused))
+    throw new Error(`not loaded: ${answer.refused}`);
+  return true;
 };
+
 /** What the form of such a file says: what each column is, and the answer to the one question it leaves open. */
 const mappingAnswers = {
   intent: "load",

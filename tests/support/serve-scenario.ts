@@ -41,7 +41,7 @@ const environmentOf = (dataDir: string, databaseUrl: string, port: number) => ({
   DATA_DIR: dataDir,
   DATABASE_URL: databaseUrl,
   PORT: String(port),
-  BASE_URL: `http://localhost:${port}`,
+  BASE_URL: baseOf(port),
   NODE_ENV: "production" as const,
   NEXT_TELEMETRY_DISABLED: "1",
 });
@@ -72,21 +72,13 @@ export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
   const { postgres } = scenario;
   const copied = () => makeDatabase(postgres!, `served_${randomBytes(8).toString("hex")}`, postgres!.database);
   const databaseUrl = postgres ? copied() : fileIn(dataDir);
-  const env = { ...environmentOf(dataDir, databaseUrl, port), STYLE_PAGE: "1" };
-  const base = env.BASE_URL;
   let server: ChildProcess;
   const start = async (): Promise<void> => {
-    server = spawn(process.execPath, [bin("next/dist/bin/next"), "start", "-p", String(port)], {
-      cwd: root,
-      env,
-      stdio: "pipe",
-    });
-    server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
-    await answering(`${base}/healthz`);
+    server = await startedServer(dataDir, databaseUrl, port);
   };
   await start();
   return {
-    base,
+    base: baseOf(port),
     passwords: scenario.passwords,
     dataDir,
     databaseUrl,
@@ -98,6 +90,26 @@ export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
       rmSync(dataDir, { recursive: true, force: true });
     },
   };
+}
+
+/** One more process of the product over the same registry, at an address of its own. */
+export async function serveBeside({ dataDir, databaseUrl }: Served): Promise<Pick<Served, "base" | "pid" | "stop">> {
+  const port = await anyFreePort();
+  const server = await startedServer(dataDir, databaseUrl, port);
+  return { base: baseOf(port), pid: () => server.pid, stop: () => ended(server, "SIGTERM") };
+}
+
+const baseOf = (port: number): string => `http://localhost:${port}`;
+
+async function startedServer(dataDir: string, databaseUrl: string, port: number): Promise<ChildProcess> {
+  const server = spawn(process.execPath, [bin("next/dist/bin/next"), "start", "-p", String(port)], {
+    cwd: root,
+    env: { ...environmentOf(dataDir, databaseUrl, port), STYLE_PAGE: "1" },
+    stdio: "pipe",
+  });
+  server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
+  await answering(`${baseOf(port)}/healthz`);
+  return server;
 }
 
 function run(command: string, args: string[], env: NodeJS.ProcessEnv): string {
