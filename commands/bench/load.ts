@@ -1,7 +1,7 @@
 /**
  * npm run bench -- --part load [--seconds N --readers N --testers N]
  *
- * Readers alone, and then the same readers while testers import: what share of them waits longer, and whether anything fails. On
+ * Readers alone, and then the same readers while testers import: how much longer they wait, and whether anything fails. On
  * SQLite, on PostgreSQL with one process and with four. Readers ask at a bounded rate, each a page every five seconds, as people
  * do, not as fast as they are answered; each tester loads a file of 200 readings within the window, at a moment of its own. The load's
  * own work runs on the same machine. Ratios of one run; they fail nothing.
