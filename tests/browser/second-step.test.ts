@@ -96,9 +96,13 @@ it("a second step is turned on, asked for and turned off by keyboard, on a phone
   expect(await page.getByText(codes[0] ?? "").count()).toBe(0);
   await looksRight(page, "second-step-on-390");
 
-  // Signing in: after the password nothing is open yet.
-  await page.context().clearCookies();
+  // Signing in: after the password nothing is open yet, and what was open before is closed.
+  const signedInBefore = `better-auth.session_token=${await session(page)}`;
+  const opens = async (cookie: string): Promise<boolean> =>
+    (await fetch(`${served().base}/bench`, { headers: { cookie }, redirect: "manual" })).status === 200;
+  expect(await opens(signedInBefore)).toBe(true);
   await givePassword(page);
+  expect(await opens(signedInBefore)).toBe(false);
   expect([await session(page), await mayEnter(page)]).toEqual(["", false]);
   await looksRight(page, "second-step-sign-in-390");
   // The code that turned it on is spent.

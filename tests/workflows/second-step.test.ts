@@ -53,7 +53,8 @@ async function registry() {
       headers: jar.headers,
       returnHeaders: true,
     });
-    return { jar: jar.take(answer.headers), half: "twoFactorRedirect" in answer.response };
+    const half = "twoFactorRedirect" in answer.response;
+    return { jar: jar.take(answer.headers), half, cookies: answer.headers.getSetCookie() };
   };
   const who = async (jar: Jar) => (await auth.api.getSession({ headers: jar.headers }))?.user.id ?? null;
   /** Signed in, with a key whose secret is known. */
@@ -142,7 +143,9 @@ describe("signing in with a second step", () => {
     const { auth, db, tester, turnedOn, signIn, who, sessions } = await registry();
     const { secret } = await turnedOn();
     const before = await sessions();
-    const { jar, half } = await signIn();
+    const { jar, half, cookies } = await signIn();
+    // What stands for the password that was right: for no script and no other site, ten minutes long.
+    expect(cookies.find((cookie) => cookie.includes("two_factor"))).toMatch(/Max-Age=600;.*HttpOnly; SameSite=Lax/);
     expect([half, await who(jar), await sessions()]).toEqual([true, null, before]);
     expect(await auth.api.whoWaitsForCode({ headers: jar.headers })).toEqual({ id: tester.id, email: tester.email });
     expect(await auth.api.whoWaitsForCode({ headers: new Headers() })).toBeNull();
