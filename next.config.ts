@@ -22,8 +22,8 @@ const config: NextConfig = {
   turbopack: { root },
   outputFileTracingRoot: root,
   poweredByHeader: false,
-  cacheHandler: fileURLToPath(new URL("./page-cache.mjs", import.meta.url)),
-  cacheMaxMemorySize: 0,
+  // Titles and links for machines stand in the head for everybody: a page kept for all has one form.
+  htmlLimitedBots: /./,
   // `npm test` checks types over everything, tests included; a build does not do it a second time.
   typescript: { ignoreBuildErrors: true },
   async headers() {

@@ -11,15 +11,7 @@ function newest(path) {
 
 export function build() {
   const made = join(root, ".next", "BUILD_ID");
-  const sources = [
-    "app",
-    "lib",
-    "next.config.ts",
-    "proxy.ts",
-    "page-cache.mjs",
-    "package-lock.json",
-    "instrumentation.ts",
-  ]
+  const sources = ["app", "lib", "next.config.ts", "proxy.ts", "package-lock.json", "instrumentation.ts"]
     .map((p) => join(root, p))
     .filter(existsSync);
   if (existsSync(made) && statSync(made).mtimeMs > Math.max(...sources.map(newest))) return;

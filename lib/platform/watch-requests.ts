@@ -18,6 +18,11 @@ export const pathToLog = (url: string): string => (url.split("?")[0] ?? "").repl
  * from no one else.
  */
 export function watchRequests({ trustedProxies, httpsOnly }: { trustedProxies: number; httpsOnly: boolean }): void {
+  // Too long, or no HTTP at all: the server answers, nothing of ours sees it (server.mjs).
+  subscribe("cupboard-assay:request-unread", (message) => {
+    const { code, status } = message as { code: string; status: number };
+    log().info({ refused: [code], status }, "request not read");
+  });
   subscribe("http.server.request.start", (message) => {
     const { request, response } = message as Begun;
     if (request.url === "/metrics") return;

@@ -123,3 +123,54 @@ describe("requests nobody planned for", () => {
     expect((await timed(`${served().base}/healthz`)).status).toBe(200);
   });
 });
+
+describe("what is written down of it", () => {
+  /** Lines of the server's log about a path, after the request that `asked` makes has been answered. */
+  async function linesOf(path: string, asked: () => Promise<unknown>): Promise<Record<string, unknown>[]> {
+    const before = served().printed().length;
+    await asked();
+    for (let tries = 0; ; tries += 1) {
+      const lines = served()
+        .printed()
+        .slice(before)
+        .split("\n")
+        .filter((line) => line.startsWith("{") && line.endsWith("}"))
+        .map((line) => JSON.parse(line) as Record<string, unknown>);
+      const request = lines.find((line) => line["msg"] === "request" && line["path"] === path);
+      if (request) return lines.filter((line) => line["requestId"] === request["requestId"]);
+      if (tries > 40) throw new Error(`No line about ${path}: ${JSON.stringify(lines)}`);
+      await new Promise((later) => setTimeout(later, 50));
+    }
+  }
+
+  it("every odd question has its line: where, how it ended, how long it took, and nothing of what was asked", async () => {
+    for (const [path, params, status] of [
+      ["/items", { q: "'; DROP TABLE marzipan" }, 200],
+      ["/items", { q: "mug", cursor: "marzipan" }, 200],
+      ["/api/v1/items", { q: "marzipan ".repeat(1000) }, 400],
+    ] as const) {
+      const lines = await linesOf(path, () => timed(urlOf(path, params)));
+      expect(lines).toMatchObject([{ level: "info", method: "GET", path, status, ms: expect.any(Number) }]);
+    }
+    expect(served().printed()).not.toContain("marzipan");
+  });
+
+  it("a request that was refused has a line that says why, under the same id", async () => {
+    const large = await linesOf("/requests/send", () =>
+      send("a marzipan bear", new Blob([new Uint8Array(16_000_000).fill(7)])),
+    );
+    expect(large).toMatchObject([{ refused: ["too-large"] }, { method: "POST", status: 303 }]);
+    for (let n = 0; n < 11; n += 1) await send(`marzipan bear number ${n}`);
+    const often = await linesOf("/requests/send", () => send("one more marzipan bear"));
+    expect(often).toMatchObject([{ refused: ["rate-limited"] }, { method: "POST", status: 303 }]);
+    expect(served().printed()).not.toContain("marzipan");
+  });
+
+  it("an address that is refused before it is read has a line of its own", async () => {
+    const before = served().printed().length;
+    await timed(urlOf("/items", { q: "marzipan".repeat(5000) }));
+    const lines = served().printed().slice(before);
+    expect(lines).toContain('"refused":["HPE_HEADER_OVERFLOW"]');
+    expect(lines).not.toContain("marzipan");
+  });
+});

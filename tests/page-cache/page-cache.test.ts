@@ -1,22 +1,57 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync } from "node:fs";
+import { mkdtempSync, readdirSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, inject, it } from "vitest";
+import { itemOfPath, onlyRead } from "../../page-cache.mjs";
 import { freshDatabase, onPostgres } from "../support/test-context.ts";
 
-/** Runs lines against the page cache in a process of its own, since it keeps one state for each process. */
+const root = join(import.meta.dirname, "..", "..");
+
+/**
+ * Runs lines against a server with the kept pages before it, in a process of its own, since it keeps one state for each
+ * process. `framework` stands for what makes a page; `made` counts how often it was asked.
+ */
 function ran(lines: string, database: string): unknown {
   const script = `
-    import PageCache from ${JSON.stringify(join(import.meta.dirname, "..", "..", "page-cache.mjs"))};
     import { copyFileSync } from "node:fs";
+    import { createServer, request } from "node:http";
     import Database from "better-sqlite3";
-    const page = (text) => ({ kind: "APP_PAGE", html: text });
-    const publish = (db, seq) => db.prepare("INSERT INTO Publication (seq, itemId, slug, revision, kind, publishedAt, snapshot, snapshotSha256, previousHash, hash, publishedById) VALUES (?, 'i', 's' || ?, 1, 'first', '2026-01-01', '{}', '', '', 'h' || ?, 'p')").run(seq, seq, seq);
+    import { withKeptPages } from ${JSON.stringify(join(root, "page-cache.mjs"))};
+    let made = 0;
+    let text = "one";
+    let meanwhile = async () => {};
+    let seen;
+    const whole = (words) => "<html><body><article data-only-read>" + words + "</article></body></html>";
+    const framework = async (req, res) => {
+      made += 1;
+      seen = { method: req.method, url: req.url, headers: req.headers };
+      const page = whole(text);
+      await meanwhile();
+      res.setHeader("content-type", "text/html; charset=utf-8");
+      res.setHeader("content-security-policy", "default-src 'self'");
+      res.setHeader("cache-control", "public, max-age=0, must-revalidate");
+      res.statusCode = req.url.includes("no-such") ? 404 : 200;
+      res.write(page.slice(0, 20));
+      res.end(page.slice(20));
+    };
+    const server = createServer(withKeptPages(framework));
+    await new Promise((done) => server.listen(0, done));
+    const ask = (path, headers = {}, method = "GET") => new Promise((resolve) => {
+      request({ port: server.address().port, path, headers, method, agent: false }, (answer) => {
+        const parts = [];
+        answer.on("data", (part) => parts.push(part));
+        answer.on("end", () => resolve({ status: answer.statusCode, headers: answer.headers, body: Buffer.concat(parts) }));
+      }).end();
+    });
+    const words = async (path) => /data-only-read>(.*)<\\/article>/.exec((await ask(path)).body.toString())?.[1];
+    const prepare = () => copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
     const open = () => { const db = new Database(process.env.DATABASE_URL.slice(5)); db.pragma("foreign_keys = OFF"); return db; };
-    ${lines}`;
+    const publish = (db, slug, seq) => db.prepare("INSERT INTO Publication (seq, itemId, slug, revision, kind, publishedAt, snapshot, snapshotSha256, previousHash, hash, publishedById) VALUES (?, 'i', ?, ?, 'first', '2026-01-01', '{}', '', '', 'h' || ?, 'p')").run(seq, slug, seq, seq);
+    ${lines}
+    process.exit(0);`;
   const run = spawnSync(process.execPath, ["--input-type=module", "-e", script], {
-    cwd: join(import.meta.dirname, "..", ".."),
+    cwd: root,
     encoding: "utf8",
     env: { ...process.env, DATABASE_URL: database },
   });
@@ -26,36 +61,73 @@ function ran(lines: string, database: string): unknown {
 
 const file = () => `file:${join(mkdtempSync(join(tmpdir(), "assay-page-cache-")), "registry.db")}`;
 
-it("hands a page out again until anything is published, by whichever process", () => {
+it("hands a page out again until something is published about its item, by whichever process", () => {
   expect(
     ran(
-      `copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
-      const cache = new PageCache();
-      const miss = await cache.get("/a");
-      await cache.set("/a", page("one"));
-      const hit = (await new PageCache().get("/a")).value.html;
-      publish(open(), 1);
-      const after = await cache.get("/a");
-      console.log(JSON.stringify([miss, hit, after]));`,
+      `prepare();
+      const db = open();
+      publish(db, "poppy-mug", 1);
+      const first = await words("/items/poppy-mug");
+      text = "two";
+      const again = await words("/items/poppy-mug");
+      publish(db, "another-mug", 2);
+      const other = await words("/items/poppy-mug");
+      publish(db, "poppy-mug", 3);
+      const after = await words("/items/poppy-mug");
+      text = "three";
+      const inSpanish = await words("/es/items/poppy-mug");
+      const older = await words("/items/poppy-mug/revisions/1");
+      const stays = await words("/items/poppy-mug");
+      console.log(JSON.stringify([first, again, other, after, inSpanish, older, stays, made]));`,
       file(),
     ),
-  ).toEqual([null, "one", null]);
+  ).toEqual(["one", "one", "one", "two", "three", "three", "two", 4]);
+});
+
+it("makes a page anew for a maker's answer and for the registry's own words", () => {
+  expect(
+    ran(
+      `prepare();
+      const db = open();
+      publish(db, "poppy-mug", 1);
+      db.prepare("INSERT INTO Item (id, slug, name, category, createdById, updatedAt) VALUES ('i', 'poppy-mug', 'Mug', 'toy', 'p', 0)").run();
+      await words("/items/poppy-mug");
+      text = "two";
+      db.prepare("INSERT INTO MakerAnswer (id, itemId, receivedOn, fromWhom, text, addedById) VALUES ('a', 'i', '2026-01-01', 'M', 'T', 'p')").run();
+      const answered = await words("/items/poppy-mug");
+      text = "three";
+      db.prepare("INSERT OR REPLACE INTO Registry (id, name) VALUES (1, 'Another name')").run();
+      console.log(JSON.stringify([answered, await words("/items/poppy-mug")]));`,
+      file(),
+    ),
+  ).toEqual(["two", "three"]);
 });
 
 it("does not keep a page that was made while something was published", () => {
   expect(
     ran(
-      `copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
-      const cache = new PageCache();
-      await cache.get("/a");
-      publish(open(), 1);
-      await cache.set("/a", page("made before"));
-      const after = await cache.get("/a");
-      await cache.set("/a", page("made after"));
-      console.log(JSON.stringify([after, (await cache.get("/a")).value.html]));`,
+      `prepare();
+      const db = open();
+      meanwhile = async () => publish(db, "poppy-mug", 1);
+      const before = await words("/items/poppy-mug");
+      meanwhile = async () => {};
+      text = "two";
+      console.log(JSON.stringify([before, await words("/items/poppy-mug"), await words("/items/poppy-mug"), made]));`,
       file(),
     ),
-  ).toEqual([null, "made after"]);
+  ).toEqual(["one", "two", "two", 2]);
+});
+
+it("makes a page once for all who ask for it at the same time", () => {
+  expect(
+    ran(
+      `prepare();
+      meanwhile = () => new Promise((done) => setTimeout(done, 200));
+      const all = await Promise.all(Array.from({ length: 10 }, () => words("/items/poppy-mug")));
+      console.log(JSON.stringify([new Set(all).size, made]));`,
+      file(),
+    ),
+  ).toEqual([1, 1]);
 });
 
 it.runIf(onPostgres())("asks PostgreSQL as well, and answers with nothing old", () => {
@@ -64,48 +136,115 @@ it.runIf(onPostgres())("asks PostgreSQL as well, and answers with nothing old", 
     `import pg from "pg";
       const client = new pg.Client(process.env.DATABASE_URL);
       await client.connect();
-      const cache = new PageCache();
-      const miss = await cache.get("/a");
-      await cache.set("/a", page("one"));
-      const hit = (await new PageCache().get("/a")).value.html;
+      const first = await words("/items/poppy-mug");
+      text = "two";
+      const again = await words("/items/poppy-mug");
       await client.query(\`INSERT INTO "Registry" (id, name) VALUES (1, 'Another name')\`);
-      const after = await cache.get("/a");
-      await cache.set("/a", page("two"));
-      const again = (await cache.get("/a")).value.html;
+      const after = await words("/items/poppy-mug");
+      text = "three";
+      const kept = await words("/items/poppy-mug");
       await client.end();
-      console.log(JSON.stringify([miss, hit, after, again]));`,
+      console.log(JSON.stringify([first, again, after, kept]));`,
     url,
   );
-  expect(answers).toEqual([null, "one", null, "two"]);
+  expect(answers).toEqual(["one", "one", "two", "two"]);
 });
 
 it("keeps nothing where the database does not answer, and no more than it may", () => {
   expect(
     ran(
-      `const cache = new PageCache();
-      await cache.set("/a", page("one"));
-      const without = await cache.get("/a");
-      copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
-      for (let n = 0; n < 80; n++) { await cache.get("/" + n); await cache.set("/" + n, page("x".repeat(1024 * 1024))); }
-      let kept = 0;
-      for (let n = 0; n < 80; n++) if (await cache.get("/" + n)) kept += 1;
-      console.log(JSON.stringify([without, kept <= 32 && kept > 20]));`,
+      `await ask("/items/poppy-mug");
+      await ask("/items/poppy-mug");
+      const without = made;
+      prepare();
+      text = "x".repeat(1024 * 1024);
+      for (let n = 0; n < 80; n++) await ask("/items/mug-" + n);
+      const before = made;
+      for (let n = 79; n >= 0; n--) await ask("/items/mug-" + n);
+      const anew = made - before;
+      console.log(JSON.stringify([without, anew < 60 && anew > 20]));`,
       file(),
     ),
-  ).toEqual([null, true]);
+  ).toEqual([2, true]);
+});
+
+it("answers HEAD, a page already known and compressed pages with the framework's own headers", () => {
+  const [get, head, known, star, other, zipped, none, refused] = ran(
+    `import { brotliDecompressSync, gunzipSync } from "node:zlib";
+      prepare();
+      text = "a word ".repeat(500);
+      const get = await ask("/items/poppy-mug");
+      const { etag } = get.headers;
+      const head = await ask("/items/poppy-mug", {}, "HEAD");
+      const known = await ask("/items/poppy-mug", { "if-none-match": '"else", ' + etag.slice(2) });
+      const star = await ask("/items/poppy-mug", { "if-none-match": "*" });
+      const other = await ask("/items/poppy-mug", { "if-none-match": '"else"' });
+      const gzip = await ask("/items/poppy-mug", { "accept-encoding": "deflate, gzip" });
+      const br = await ask("/items/poppy-mug", { "accept-encoding": "gzip, deflate, br" });
+      const none = await ask("/items/no-such-mug");
+      await ask("/items/no-such-mug");
+      const refused = await ask("/items/poppy-mug", { "accept-encoding": "br;q=0, gzip;q=0.0" });
+      const told = ({ status, headers: { date, connection, ...headers }, body }) => ({ status, headers, bytes: body.length });
+      console.log(JSON.stringify([told(get), told(head), told(known), told(star), told(other),
+        [gzip.headers["content-encoding"], gunzipSync(gzip.body).equals(get.body), gzip.body.length < get.body.length / 2,
+         br.headers["content-encoding"], brotliDecompressSync(br.body).equals(get.body), br.headers.etag === etag],
+        [told(none), made], told(refused)]));`,
+    file(),
+    // biome-ignore lint/suspicious/noExplicitAny: what the lines above print
+  ) as any;
+  expect(get.status).toBe(200);
+  expect(get.headers).toEqual({
+    "content-type": "text/html; charset=utf-8",
+    "content-security-policy": "default-src 'self'",
+    "cache-control": "public, max-age=0, must-revalidate",
+    "content-length": String(get.bytes),
+    etag: expect.stringMatching(/^W\/"[\w-]{27}"$/),
+    vary: "Accept-Encoding",
+  });
+  expect(head).toEqual({ ...get, bytes: 0 });
+  const { "content-length": _, ...unsent } = get.headers;
+  expect([known, star]).toEqual(Array(2).fill({ status: 304, headers: unsent, bytes: 0 }));
+  expect([other, refused]).toEqual([get, get]);
+  expect(zipped).toEqual(["gzip", true, true, "br", true, true]);
+  // What is not there is asked for anew each time.
+  expect([none[0].status, none[0].headers.etag, none[1]]).toEqual([404, undefined, 3]);
+});
+
+it("shows the framework nothing of who asks, and leaves to it what is no plain question for an item's page", () => {
+  const [seen, passed] = ran(
+    `prepare();
+      await ask("/items/poppy-mug?from=a-letter", { cookie: "session=1", authorization: "Bearer 1", "x-forwarded-host": "elsewhere.example", "accept-language": "es" }, "HEAD");
+      const first = seen;
+      const passed = [];
+      for (const [path, headers, method] of [["/items/poppy-mug?_rsc=1", { rsc: "1" }], ["/items/poppy-mug", {}, "POST"], ["/items/compare?item=a", {}], ["/items?q=mug", { cookie: "c" }], ["/items/poppy-mug/report", {}]]) {
+        const before = made;
+        await ask(path, headers, method);
+        await ask(path, headers, method);
+        passed.push(made - before === 2 && seen.url === path && seen.method === (method ?? "GET"));
+      }
+      console.log(JSON.stringify([first, passed]));`,
+    file(),
+    // biome-ignore lint/suspicious/noExplicitAny: what the lines above print
+  ) as any;
+  expect([seen.method, seen.url]).toEqual(["GET", "/items/poppy-mug"]);
+  expect(Object.keys(seen.headers).sort()).toEqual(["host", "user-agent"]);
+  expect(passed).toEqual([true, true, true, true, true]);
+});
+
+it("takes no page that stands beside items for an item", () => {
+  for (const folder of ["(catalogue)", "es"]) {
+    const beside = readdirSync(join(root, "app", folder, "items"), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory() && !/^[[_(]/.test(entry.name))
+      .map(({ name }) => name);
+    expect(beside.map((name) => itemOfPath(`/items/${name}`))).toEqual(beside.map(() => null));
+  }
+  expect(["/items/poppy-mug", "/es/items/poppy-mug/revisions/2"].map(itemOfPath)).toEqual(["poppy-mug", "poppy-mug"]);
 });
 
 it("sends a page that is only read without the framework's scripts, and any other as it is", () => {
   const html = (mark: string) =>
     `<html><head><link rel="preload" as="script" href="/a.js"/><link rel="stylesheet" href="/a.css"/></head><body><article${mark}>1 &lt; 2</article><script type="application/ld+json">{"a":1}</script><script src="/a.js" async=""></script><script>self.__next_f.push([1,"</article>\n"])</script></body></html>`;
-  const [read, other] = ran(
-    `copyFileSync(${JSON.stringify(inject("baseDatabase"))}, process.env.DATABASE_URL.slice(5));
-      const cache = new PageCache();
-      const pages = ${JSON.stringify([html(" data-only-read"), html("")])}.map(page);
-      for (const [n, one] of pages.entries()) { await cache.get("/" + n); await cache.set("/" + n, one); }
-      console.log(JSON.stringify(pages.map((one) => one.html)));`,
-    file(),
-  ) as [string, string];
+  const [read, other] = [" data-only-read", ""].map((mark) => onlyRead(html(mark)) as string);
   expect(other).toBe(html(""));
   expect(read).toContain(
     '<article data-only-read>1 &lt; 2</article><script type="application/ld+json">{"a":1}</script>',

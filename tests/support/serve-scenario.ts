@@ -27,6 +27,8 @@ export type Served = {
   dataDir: string;
   /** Where its records are: file:… or postgres://… */
   databaseUrl: string;
+  /** What the server has written to its standard output so far. */
+  printed: () => string;
   /** The server's process. */
   pid: () => number | undefined;
   /** Ends the server as a power cut would; `start` serves the same folder again. */
@@ -64,17 +66,39 @@ export function loadScenario(server: PostgresServer | null = null): LoadedScenar
   return { folder, passwords, postgres: server && { admin: server.admin, psql: server.psql, database } };
 }
 
-/** Serves the built product, and the style page with it, over a copy of a loaded scenario: what is done there changes no other. */
-export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
+/**
+ * Serves the built product, and the style page with it, over a copy of a loaded scenario: what is done there changes no other.
+ * `settings` are more of its environment.
+ */
+export async function serveScenario(scenario: LoadedScenario, settings: Record<string, string> = {}): Promise<Served> {
   const port = await anyFreePort();
   const dataDir = mkdtempSync(join(tmpdir(), "assay-browser-"));
   cpSync(scenario.folder, dataDir, { recursive: true });
   const { postgres } = scenario;
   const copied = () => makeDatabase(postgres!, `served_${randomBytes(8).toString("hex")}`, postgres!.database);
   const databaseUrl = postgres ? copied() : fileIn(dataDir);
+<<<<<<< HEAD
+=======
+  const env = { ...environmentOf(dataDir, databaseUrl, port), STYLE_PAGE: "1", ...settings };
+  const base = env.BASE_URL;
+>>>>>>> 2825f8e (wip)
   let server: ChildProcess;
+  let printed = "";
   const start = async (): Promise<void> => {
+<<<<<<< HEAD
     server = await startedServer(dataDir, databaseUrl, port);
+=======
+    server = spawn(process.execPath, [join(root, "server.mjs")], {
+      cwd: root,
+      env,
+      stdio: "pipe",
+    });
+    server.stdout?.on("data", (text: Buffer) => {
+      printed += text;
+    });
+    server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
+    await answering(`${base}/healthz`);
+>>>>>>> 2825f8e (wip)
   };
   await start();
   return {
@@ -82,6 +106,7 @@ export async function serveScenario(scenario: LoadedScenario): Promise<Served> {
     passwords: scenario.passwords,
     dataDir,
     databaseUrl,
+    printed: () => printed,
     pid: () => server.pid,
     kill: () => ended(server, "SIGKILL"),
     start,

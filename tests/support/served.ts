@@ -10,6 +10,7 @@ export function served(): Served {
 }
 
 beforeAll(async () => {
-  server = await serveScenario(inject("scenario"));
+  // With a line for every request, which some tests read.
+  server = await serveScenario(inject("scenario"), { LOG_LEVEL: "info" });
 });
 afterAll(() => server?.stop());

@@ -14,10 +14,6 @@ import { loadRevision } from "./load-item.ts";
 
 type Props = { params: Promise<{ slug: string }>; language?: Language };
 
-// Rendered once and kept until something published changes (page-cache.mjs).
-export const dynamic = "force-static";
-export const generateStaticParams = () => [];
-
 export async function generateMetadata({ params, language = "en" }: Props): Promise<Metadata> {
   const { slug } = await params;
   const loaded = await loadRevision(slug, null);

@@ -4,6 +4,7 @@ import { askingPlace } from "@/lib/platform/asking-place.ts";
 import { boundedForm } from "@/lib/platform/bounded-form.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { formText, parseForm } from "@/lib/platform/form-values.ts";
+import { log } from "@/lib/platform/log.ts";
 import type { Problem } from "@/lib/quantity/problem.ts";
 import { type Language, languages } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
@@ -15,6 +16,11 @@ const around = 10_000;
 
 /** Takes a reader's request, with or without a photo, and sends the browser on: to the request, or back to the form. */
 export async function POST(request: Request): Promise<Response> {
+  const back = (description: string, problems: Problem[], language: Language): Response => {
+    const refused = problems.map(({ code }) => code);
+    log().info({ requestId: request.headers.get("x-request-id"), refused }, "request for a test refused");
+    return backTo(description, problems, language);
+  };
   const data = await boundedForm(request, largestRequestPhoto + around);
   if (!data) return back("", [{ code: "too-large" }], languageOf(request.headers.get("referer")));
   const description = formText(data, "description");
@@ -35,7 +41,7 @@ export async function POST(request: Request): Promise<Response> {
 const languageOf = (referer: string | null): Language =>
   referer !== null && URL.canParse(referer) && new URL(referer).pathname.startsWith("/es/") ? "es" : "en";
 
-const back = (description: string, problems: Problem[], language: Language): Response =>
+const backTo = (description: string, problems: Problem[], language: Language): Response =>
   to(
     `${pathsIn[language].requestTest(description.slice(0, 300))}${description === "" ? "?" : "&"}${problemParams(problems)}`,
   );

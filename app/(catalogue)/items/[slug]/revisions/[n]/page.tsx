@@ -22,10 +22,6 @@ async function load({ params }: Props) {
   return revision === null ? null : loadRevision(slug, revision);
 }
 
-// Rendered once and kept until something published changes (page-cache.mjs).
-export const dynamic = "force-static";
-export const generateStaticParams = () => [];
-
 export async function generateMetadata({ language = "en", ...props }: Props): Promise<Metadata> {
   const loaded = await load(props);
   if (!loaded) return {};
