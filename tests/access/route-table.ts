@@ -57,8 +57,8 @@ page   /account/second-step                                       sign in sign i
 action account/set-up/actions.ts makeOwner                        yes     yes     yes     yes     yes     yes     500
 page   /account/set-up                                            sign in sign in sign in sign in sign in sign in -
 action account/sign-in/actions.ts signIn                          yes     yes     yes     yes     yes     yes     500
-action account/sign-in/actions.ts signOut                         yes     yes     yes     yes     yes     yes     500
 action account/sign-in/actions.ts enterSignInCode                 yes     yes     yes     yes     yes     yes     500
+action account/sign-in/actions.ts signOut                         yes     yes     yes     yes     yes     yes     500
 page   /account/sign-in/code                                      sign in sign in sign in sign in sign in sign in -
 page   /account/sign-in                                           200     200     200     200     200     200     -
 action account/terms/actions.ts setTerms                          sign in sign in role    role    role    yes     500
@@ -149,17 +149,29 @@ GET    /data/datapackage.json                                     200     200   
 GET    /data/log.json                                             200     200     200     200     200     200     -
 GET    /data/readings.csv                                         200     200     200     200     200     200     -
 GET    /data/results.csv                                          200     200     200     200     200     200     -
+page   /es/[...rest]                                              404     404     404     404     404     404     -
 page   /es/amounts                                                200     200     200     200     200     200     -
+GET    /es/corrections/feed.xml                                   200     200     200     200     200     200     -
 page   /es/corrections                                            200     200     200     200     200     200     -
+GET    /es/feed.json                                              200     200     200     200     200     200     -
+GET    /es/feed.xml                                               200     200     200     200     200     200     -
+GET    /es/items/[slug]/card.svg                                  200     200     200     200     200     200     -
+GET    /es/items/[slug]/label.svg                                 200     200     200     200     200     200     -
+page   /es/items/[slug]/labels                                    200     200     200     200     200     200     -
 page   /es/items/[slug]                                           200     200     200     200     200     200     -
+page   /es/items/[slug]/report                                    200     200     200     200     200     200     -
 page   /es/items/[slug]/revisions/[n]/difference                  404     404     404     404     404     404     -
 page   /es/items/[slug]/revisions/[n]                             200     200     200     200     200     200     -
 page   /es/items/[slug]/revisions/[n]/recompute                   200     200     200     200     200     200     -
 page   /es/items/compare                                          200     200     200     200     200     200     -
 page   /es/items                                                  200     200     200     200     200     200     -
+page   /es/limits/[id]                                            200     200     200     200     200     200     -
+page   /es/limits                                                 200     200     200     200     200     200     -
 page   /es/log                                                    200     200     200     200     200     200     -
 page   /es/methods                                                200     200     200     200     200     200     -
+page   /es/not-here                                               200     200     200     200     200     200     -
 page   /es                                                        200     200     200     200     200     200     -
+GET    /es/requests/[id]/feed.xml                                 200     200     200     200     200     200     -
 page   /es/requests/[id]                                          200     200     200     200     200     200     -
 page   /es/requests/new                                           200     200     200     200     200     200     -
 GET    /feed.json                                                 200     200     200     200     200     200     -
