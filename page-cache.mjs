@@ -163,10 +163,13 @@ async function made(render, req, path) {
   const body = Buffer.from(onlyRead(text), "utf8");
   const etag = whole ? `W/"${createHash("sha256").update(body).digest("base64url").slice(0, 27)}"` : null;
   const sent = Object.entries(held.getHeaders()).filter(([name]) => !ofTheWay.test(name));
-  const vary = [held.getHeader("vary"), "Accept-Encoding"].flat().filter(Boolean).join(", ");
-  // Twice its size and some: what is kept compressed beside it is smaller than it.
+  const vary = new Set(`${held.getHeader("vary") ?? ""}, Accept-Encoding`.split(/\s*,\s*/).filter(Boolean));
+  // Half as much again for what is kept compressed beside it.
   return {
-    ...{ status: held.statusCode, headers: [...sent.filter(([name]) => name !== "vary"), ["vary", vary]] },
+    ...{
+      status: held.statusCode,
+      headers: [...sent.filter(([name]) => name !== "vary"), ["vary", [...vary].join(", ")]],
+    },
     ...{ body, etag, whole, compressed: new Map(), size: body.length * 1.5 + 2000 },
   };
 }

@@ -2,7 +2,7 @@
 import { spawn } from "node:child_process";
 import { createServer } from "node:net";
 import { join } from "node:path";
-import { packageScripts, root, runPackage } from "./prepare.mjs";
+import { root, runPackage } from "./prepare.mjs";
 
 const portFree = (port) =>
   new Promise((resolve) => {
@@ -24,15 +24,11 @@ export function migrateDatabase() {
 }
 
 export function serve(port) {
-  const server = spawn(
-    process.execPath,
-    [join(root, "node_modules", packageScripts.next), "start", "-p", String(port)],
-    {
-      cwd: root,
-      stdio: "inherit",
-      env: { ...process.env, PORT: String(port), NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" },
-    },
-  );
+  const server = spawn(process.execPath, [join(root, "server.mjs")], {
+    cwd: root,
+    stdio: "inherit",
+    env: { ...process.env, PORT: String(port), NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" },
+  });
   for (const signal of ["SIGINT", "SIGTERM"]) process.on(signal, () => server.kill(signal));
   server.on("exit", (code) => process.exit(code ?? 0));
 }

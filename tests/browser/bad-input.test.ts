@@ -125,22 +125,26 @@ describe("requests nobody planned for", () => {
 });
 
 describe("what is written down of it", () => {
-  /** Lines of the server's log about a path, after the request that `asked` makes has been answered. */
-  async function linesOf(path: string, asked: () => Promise<unknown>): Promise<Record<string, unknown>[]> {
+  type Line = Record<string, unknown>;
+
+  /** The lines that the server's log gets while something is asked, as soon as one of them is the one waited for. */
+  async function linesUntil(wanted: (line: Line) => boolean, asked: () => Promise<unknown>): Promise<Line[]> {
     const before = served().printed().length;
     await asked();
     for (let tries = 0; ; tries += 1) {
-      const lines = served()
-        .printed()
-        .slice(before)
-        .split("\n")
-        .filter((line) => line.startsWith("{") && line.endsWith("}"))
-        .map((line) => JSON.parse(line) as Record<string, unknown>);
-      const request = lines.find((line) => line["msg"] === "request" && line["path"] === path);
-      if (request) return lines.filter((line) => line["requestId"] === request["requestId"]);
-      if (tries > 40) throw new Error(`No line about ${path}: ${JSON.stringify(lines)}`);
+      const written = served().printed().slice(before).split("\n");
+      const lines = written.filter((line) => /^\{.*\}$/.test(line)).map((line) => JSON.parse(line) as Line);
+      if (lines.some(wanted)) return lines;
+      if (tries > 40) throw new Error(`Not among ${JSON.stringify(lines)}`);
       await new Promise((later) => setTimeout(later, 50));
     }
+  }
+
+  /** All lines of the request that was made to a path. */
+  async function linesOf(path: string, asked: () => Promise<unknown>): Promise<Line[]> {
+    const isIt = (line: Line) => line["msg"] === "request" && line["path"] === path;
+    const lines = await linesUntil(isIt, asked);
+    return lines.filter((line) => line["requestId"] === lines.find(isIt)?.["requestId"]);
   }
 
   it("every odd question has its line: where, how it ended, how long it took, and nothing of what was asked", async () => {
@@ -160,17 +164,16 @@ describe("what is written down of it", () => {
       send("a marzipan bear", new Blob([new Uint8Array(16_000_000).fill(7)])),
     );
     expect(large).toMatchObject([{ refused: ["too-large"] }, { method: "POST", status: 303 }]);
-    for (let n = 0; n < 11; n += 1) await send(`marzipan bear number ${n}`);
+    for (let n = 0; n < 11; n += 1) await linesOf("/requests/send", () => send(`marzipan bear number ${n}`));
     const often = await linesOf("/requests/send", () => send("one more marzipan bear"));
     expect(often).toMatchObject([{ refused: ["rate-limited"] }, { method: "POST", status: 303 }]);
     expect(served().printed()).not.toContain("marzipan");
   });
 
   it("an address that is refused before it is read has a line of its own", async () => {
-    const before = served().printed().length;
-    await timed(urlOf("/items", { q: "marzipan".repeat(5000) }));
-    const lines = served().printed().slice(before);
-    expect(lines).toContain('"refused":["HPE_HEADER_OVERFLOW"]');
-    expect(lines).not.toContain("marzipan");
+    const unread = (line: Line) => line["msg"] === "request not read";
+    const lines = await linesUntil(unread, () => timed(urlOf("/items", { q: "marzipan".repeat(5000) })));
+    expect(lines.filter(unread)).toMatchObject([{ refused: ["HPE_HEADER_OVERFLOW"], status: 431 }]);
+    expect(served().printed()).not.toContain("marzipan");
   });
 });

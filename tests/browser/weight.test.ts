@@ -1,7 +1,7 @@
 import type { Browser, CDPSession } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { ItemsPage } from "@/lib/exports/api-schemas.ts";
-import { newPage, openBrowser, phone } from "../support/browser.ts";
+import { desktop, newPage, openBrowser, phone } from "../support/browser.ts";
 import { served } from "../support/served.ts";
 
 let browser: Browser;
@@ -27,27 +27,33 @@ async function weighed(cdp: CDPSession, go: () => Promise<unknown>): Promise<Rec
 }
 
 describe("what an item page weighs", () => {
-  it("is under 100 kB on the wire without photos, all of document, style, scripts and fonts counted", async () => {
-    const { items } = (await (await fetch(`${served().base}/api/v1/items?limit=100`)).json()) as ItemsPage;
-    const rows: { slug: string; total: number; bytes: Record<string, number> }[] = [];
-    for (const { slug } of items) {
-      const { page, context } = await newPage(browser, { viewport: phone });
-      const cdp = await context.newCDPSession(page);
-      const bytes = await weighed(cdp, () => page.goto(`/items/${slug}`, { waitUntil: "networkidle" }));
-      const total = Object.entries(bytes).reduce((sum, [kind, size]) => (kind === "Image" ? sum : sum + size), 0);
-      rows.push({ slug, total, bytes });
-      await context.close();
-    }
-    rows.sort((a, b) => b.total - a.total);
-    for (const { slug, total, bytes } of rows)
-      console.log(
-        `${slug.padEnd(30)} ${(total / 1000).toFixed(1).padStart(6)} kB: ${Object.entries(bytes)
-          .map(([kind, size]) => `${kind} ${(size / 1000).toFixed(1)}`)
-          .join(", ")}`,
-      );
-    expect(rows.length).toBeGreaterThan(10);
-    expect(rows.filter(({ total }) => total >= goal)).toEqual([]);
-  });
+  it.each([
+    ["a phone", phone],
+    ["a desktop", desktop],
+  ])(
+    "on %s is under 100 kB on the wire without photos, all of document, style, scripts and fonts counted",
+    async (_, viewport) => {
+      const { items } = (await (await fetch(`${served().base}/api/v1/items?limit=100`)).json()) as ItemsPage;
+      const rows: { slug: string; total: number; bytes: Record<string, number> }[] = [];
+      for (const { slug } of items) {
+        const { page, context } = await newPage(browser, { viewport });
+        const cdp = await context.newCDPSession(page);
+        const bytes = await weighed(cdp, () => page.goto(`/items/${slug}`, { waitUntil: "networkidle" }));
+        const total = Object.entries(bytes).reduce((sum, [kind, size]) => (kind === "Image" ? sum : sum + size), 0);
+        rows.push({ slug, total, bytes });
+        await context.close();
+      }
+      rows.sort((a, b) => b.total - a.total);
+      for (const { slug, total, bytes } of rows)
+        console.log(
+          `${slug.padEnd(30)} ${(total / 1000).toFixed(1).padStart(6)} kB: ${Object.entries(bytes)
+            .map(([kind, size]) => `${kind} ${(size / 1000).toFixed(1)}`)
+            .join(", ")}`,
+        );
+      expect(rows.length).toBeGreaterThan(10);
+      expect(rows.filter(({ total }) => total >= goal)).toEqual([]);
+    },
+  );
 
   it("sends the same page first and later, whole, without the framework's scripts", async () => {
     const { items } = (await (await fetch(`${served().base}/api/v1/items?limit=1`)).json()) as ItemsPage;

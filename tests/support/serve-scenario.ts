@@ -77,28 +77,12 @@ export async function serveScenario(scenario: LoadedScenario, settings: Record<s
   const { postgres } = scenario;
   const copied = () => makeDatabase(postgres!, `served_${randomBytes(8).toString("hex")}`, postgres!.database);
   const databaseUrl = postgres ? copied() : fileIn(dataDir);
-<<<<<<< HEAD
-=======
-  const env = { ...environmentOf(dataDir, databaseUrl, port), STYLE_PAGE: "1", ...settings };
-  const base = env.BASE_URL;
->>>>>>> 2825f8e (wip)
   let server: ChildProcess;
   let printed = "";
   const start = async (): Promise<void> => {
-<<<<<<< HEAD
-    server = await startedServer(dataDir, databaseUrl, port);
-=======
-    server = spawn(process.execPath, [join(root, "server.mjs")], {
-      cwd: root,
-      env,
-      stdio: "pipe",
-    });
-    server.stdout?.on("data", (text: Buffer) => {
+    server = await startedServer(dataDir, databaseUrl, port, settings, (text) => {
       printed += text;
     });
-    server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
-    await answering(`${base}/healthz`);
->>>>>>> 2825f8e (wip)
   };
   await start();
   return {
@@ -126,12 +110,19 @@ export async function serveBeside({ dataDir, databaseUrl }: Served): Promise<Pic
 
 const baseOf = (port: number): string => `http://localhost:${port}`;
 
-async function startedServer(dataDir: string, databaseUrl: string, port: number): Promise<ChildProcess> {
-  const server = spawn(process.execPath, [bin("next/dist/bin/next"), "start", "-p", String(port)], {
+async function startedServer(
+  dataDir: string,
+  databaseUrl: string,
+  port: number,
+  settings: Record<string, string> = {},
+  onPrinted: (text: string) => void = () => {},
+): Promise<ChildProcess> {
+  const server = spawn(process.execPath, [join(root, "server.mjs")], {
     cwd: root,
-    env: { ...environmentOf(dataDir, databaseUrl, port), STYLE_PAGE: "1" },
+    env: { ...environmentOf(dataDir, databaseUrl, port), STYLE_PAGE: "1", ...settings },
     stdio: "pipe",
   });
+  server.stdout?.on("data", (text: Buffer) => onPrinted(String(text)));
   server.stderr?.on("data", (text: Buffer) => process.stderr.write(text));
   await answering(`${baseOf(port)}/healthz`);
   return server;
