@@ -2,7 +2,7 @@ import AxeBuilder from "@axe-core/playwright";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { desktop, newPage, openBrowser, overflow, phone, signIn } from "../support/browser.ts";
-import { deskScreens, publicScreens, type Screen } from "../support/every-page.ts";
+import { deskScreens, publicScreens, type Screen, unreachedRoutes } from "../support/every-page.ts";
 
 /** Rules: WCAG 2.2 A and AA as axe-core tests them, and that no two landmarks of a page have one name. */
 const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
@@ -44,6 +44,14 @@ describe("every screen", () => {
     expect(names).toEqual(
       expect.arrayContaining(["style", "front", "revision", "limit", "bench-item-1", "bench-file", "review-item"]),
     );
+  });
+
+  it("is every page that readers have, in both languages", () => {
+    const readers = unreachedRoutes(screens).filter((route) => !/^\/(bench|review|account)(\/|$)/.test(route));
+    // What every address under /es at which there is nothing is answered with; one of those is among the screens.
+    expect(readers).toEqual(["/es/not-here"]);
+    const paths = screens.filter(({ role }) => role === null).map(({ path }) => path);
+    expect(paths.filter((path) => /^\/es(\/|$)/.test(path)).length).toBeGreaterThan(20);
   });
 
   it.each([
@@ -110,7 +118,8 @@ describe("every screen", () => {
           .map((each) => each.className),
       );
       if (stuck.length > 0) found.push(`${screen.path}: ${stuck.join(", ")}`);
-      if (await page.getByRole("navigation", { name: /^(Main|Principal)$/ }).isVisible()) found.push(`${screen.path}: navigation`);
+      if (await page.getByRole("navigation", { name: /^(Main|Principal)$/ }).isVisible())
+        found.push(`${screen.path}: navigation`);
       await page.emulateMedia({ media: "screen" });
     }
     expect(found).toEqual([]);

@@ -1,5 +1,7 @@
 import type { Page } from "playwright-core";
 import { paths } from "../../lib/platform/paths.ts";
+import { pathIn } from "../../lib/wording/localized-paths.ts";
+import { requestPage } from "../../lib/wording/test-requests.ts";
 import { pageRoutes, routeOf } from "./routes.ts";
 
 /** A screen of the product: a short name for its pictures, its address, and whether one must be signed in. */
@@ -126,11 +128,28 @@ const linksOf = async (page: Page): Promise<string[]> => {
   return [...new Set(hrefs.map((href) => href.split("#")[0] ?? ""))].filter(Boolean);
 };
 
-/** The public side, and the items it found beside each other. */
+/** Asks for a test as a reader does; only whoever asked knows the address of the answer. */
+async function askedRequest(page: Page): Promise<string> {
+  await page.goto(paths.requestTest());
+  await page.locator("#description").fill("child’s mug, yellow, three ducks, a small anchor on the foot");
+  await page.getByRole("button", { name: requestPage.send }).click();
+  await page.waitForURL((url) => /^\/requests\/(?!new$)[\w-]{6,}$/.test(url.pathname));
+  return new URL(page.url()).pathname;
+}
+
+/** The public side, and what no link leads to: the items it found beside each other, and what became of a request; in each language. */
 export async function publicScreens(page: Page): Promise<Screen[]> {
   const screens = await screensFrom(page, fixedPublic, null);
   const slugs = screens.flatMap(({ name, path }) => (name.startsWith("item-") ? [path.split("/").at(-1) ?? ""] : []));
-  return [...screens, { name: "items-beside-each-other", path: paths.compare(slugs), role: null }];
+  const unlinked: [string, string][] = [
+    ["items-beside-each-other", paths.compare(slugs)],
+    ["request-asked", await askedRequest(page)],
+  ];
+  const both = unlinked.flatMap(([name, path]): [string, string][] => [
+    [name, path],
+    [`es-${name}`, pathIn(path, "es")],
+  ]);
+  return [...screens, ...both.map(([name, path]) => ({ name, path, role: null }))];
 }
 
 /** Every screen of bench, review and account, for somebody who may see them all. Needs a page that is signed in. */
