@@ -24,7 +24,8 @@ type JsonLd = { [key: string]: string | number | boolean | JsonLd | JsonLd[] | s
  */
 export function itemJsonLd({ snapshot, entry }: PublishedRevision, baseUrl: string, language: Language = "en"): JsonLd {
   const { item, registry, slug, revision } = snapshot;
-  const page = absoluteUrl(baseUrl, pathsIn[language].item(slug));
+  const here = pathsIn[language];
+  const page = absoluteUrl(baseUrl, here.item(slug));
   const permanent = absoluteUrl(baseUrl, paths.revision(slug, revision));
   const licence = licenceOf(registry.licence);
   const answer = itemAnswer(snapshot, language);
@@ -45,13 +46,13 @@ export function itemJsonLd({ snapshot, entry }: PublishedRevision, baseUrl: stri
       "@type": "Organization",
       name: registry.name,
       url: absoluteUrl(baseUrl, paths.home()),
-      correctionsPolicy: absoluteUrl(baseUrl, paths.corrections()),
+      correctionsPolicy: absoluteUrl(baseUrl, here.corrections()),
       ...(registry.contact ? { email: registry.contact } : {}),
     },
     datePublished: snapshot.publishedAt,
     dateModified: snapshot.publishedAt,
     temporalCoverage: snapshot.testedOn,
-    measurementTechnique: absoluteUrl(baseUrl, paths.methods()),
+    measurementTechnique: absoluteUrl(baseUrl, here.methods()),
     about: productOf({ snapshot, entry }, absoluteUrl(baseUrl, paths.item(slug)), language),
     variableMeasured: resultsByWeight(snapshot).map(({ part, result }) =>
       propertyOf(part.name, result, baseUrl, language),
@@ -100,7 +101,7 @@ function propertyOf(part: string, result: SnapshotResult, baseUrl: string, langu
     ...(high === null ? {} : { maxValue: high }),
     unitText: result.unit,
     ...(code === null ? {} : { unitCode: `UCUM:${code}` }),
-    measurementTechnique: absoluteUrl(baseUrl, paths.methods()),
+    measurementTechnique: absoluteUrl(baseUrl, pathsIn[language].methods()),
     measurementMethod: methodName(result, language),
   };
 }

@@ -45,6 +45,7 @@ export const amountsPage = {
   pickTitle: "Pick a loading",
   pick: "Enter a loading of dust above, or take one that an authority has published:",
   nothing: "Nothing to work out yet",
+  noDrawing: "There is no amount to draw in this address.",
   nothingText: "Fill in what you know, or begin with one of the examples.",
   unfinished: "Not all of it could be worked out. The reasons stand above.",
   partWeight: "Weight of the part",

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { parseAmounts, serialiseAmounts } from "@/lib/amounts/amounts-form.ts";
 import { environment } from "@/lib/platform/environment.ts";
+import { amountFiguresIn } from "@/lib/wording/amount-figures.ts";
 import { languages } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import { drawingFile } from "./drawing-file.ts";
@@ -17,7 +18,7 @@ export async function sendDrawing(
   const address = `${environment().baseUrl}${pathsIn[language].amounts(serialiseAmounts(state))}`;
   const svg = drawingFile(loadAmounts(state), address, language);
   if (svg === null)
-    return new Response("There is no amount to draw in this address.\n", {
+    return new Response(`${amountFiguresIn[language].page.noDrawing}\n`, {
       status: 404,
       headers: { "content-type": "text/plain; charset=utf-8" },
     });

@@ -29,6 +29,7 @@ export const amountFigureSentences: AmountFigureSentences = {
     pickTitle: "Elija una carga",
     pick: "Introduzca arriba una carga de polvo, o tome una que haya publicado una autoridad:",
     nothing: "Todavía no hay nada que calcular",
+    noDrawing: "En esta dirección no hay ninguna cantidad que dibujar.",
     nothingText: "Rellene lo que sepa, o empiece con uno de los ejemplos.",
     unfinished: "No se pudo calcular todo. Los motivos están arriba.",
     partWeight: "Peso de la parte",
