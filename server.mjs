@@ -37,9 +37,10 @@ server.once("error", (error) => {
 });
 server.listen(port, () => console.log(`Ready at ${process.env.BASE_URL ?? `http://localhost:${port}`}`));
 
-// What has been asked is answered before the process ends.
+// What has been asked is answered before the process ends, within ten seconds.
 for (const signal of ["SIGINT", "SIGTERM"])
   process.once(signal, () => {
     server.close(() => app.close().finally(() => process.exit(0)));
     server.closeIdleConnections();
+    setTimeout(() => server.closeAllConnections(), 10_000).unref();
   });
