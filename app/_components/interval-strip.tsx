@@ -44,7 +44,7 @@ function Drawing({ layout, size }: { layout: StripLayout; size: StripSize }) {
   const { y } = layout;
   return (
     <svg
-      className={`${styles[size]} ${figure.words}`}
+      className={`${size === "small" ? "" : styles[size]} ${figure.words}`}
       width="100%"
       height={layout.height}
       aria-hidden="true"
