@@ -3,6 +3,7 @@ import Sqlite from "better-sqlite3";
 import Papa from "papaparse";
 import pg from "pg";
 import { answerQuestions } from "../../lib/readings/answer-questions.ts";
+import { mappingFromUses, usesOf } from "../../lib/readings/column-uses.ts";
 import { decodeBytes } from "../../lib/readings/decode-bytes.ts";
 import type { Mapping } from "../../lib/readings/mapping.ts";
 import { settleAndAsk } from "../../lib/readings/open-questions.ts";
@@ -31,6 +32,12 @@ async function asked(db: Database, batch: Batch): Promise<Mapping> {
   return settleAndAsk(table, proposeMapping(table).mapping).mapping;
 }
 
+/** What loading does first: opens it once more, since the form only says what its columns are. */
+async function askedAgain(db: Database, batch: Batch, mapping: Mapping): Promise<Mapping> {
+  const table = must(await batchTable(db, batch));
+  return must(mappingFromUses(table, mapping, usesOf(table, mapping)));
+}
+
 /** As the import's pages do it: received, looked at and mapped, loaded. Answers with what took how long. */
 async function ours(bytes: Uint8Array): Promise<string> {
   const db = openDatabase(url);
@@ -48,8 +55,7 @@ async function ours(bytes: Uint8Array): Promise<string> {
   lap("receiving");
   const settled = must(answerQuestions(await asked(db, batch), answers));
   lap("the mapping");
-  const table = must(await batchTable(db, batch));
-  const input = { batchId: batch.id, mapping: settled, instrumentId: null, table };
+  const input = { batchId: batch.id, mapping: await askedAgain(db, batch, settled), instrumentId: null };
   const done = must(
     await importReadingsWorkflow(context, input, ({ step, done, total }) => {
       if (step === "reading" && done === total) lap("reading");

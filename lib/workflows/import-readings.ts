@@ -37,13 +37,11 @@ export type ImportDone = { batchId: string; account: RowAccount; readings: numbe
  * set aside with where it stands. Readings of a check standard are known by its names and belong to it, never to an item;
  * every reading joins the session of its instrument and time, where there is one.
  *
- * `table` is the file as the mapping's sheet has it, where the caller has opened it already.
- *
  * Refused: no such import, one already loaded, an open question about the file (`ask-…`), a column that is missing.
  */
 export async function importReadingsWorkflow(
   context: Context,
-  input: { batchId: string; mapping: Mapping; instrumentId: string | null; table?: Table },
+  input: { batchId: string; mapping: Mapping; instrumentId: string | null },
   onProgress: (progress: ImportProgress) => void = () => {},
 ): Promise<Outcome<ImportDone>> {
   const permitted = requirePermission(context.person, "import-readings");
@@ -54,7 +52,7 @@ export async function importReadingsWorkflow(
   if (batch.state !== "uploaded")
     return refused({ code: "already-imported", where: { file: batch.fileName }, found: batch.state });
   const instrument = input.instrumentId ? await findInstrument(db, { id: input.instrumentId }) : null;
-  const file = await readFile(context, batch, input, instrument, onProgress);
+  const file = await readFile(context, batch, input.mapping, instrument, onProgress);
   if (!file.ok) return file;
   return inTransaction(db, (tx) =>
     write(tx, batch, file.value, instrument, permitted.value, context.clock(), onProgress),
@@ -63,20 +61,20 @@ export async function importReadingsWorkflow(
 
 /** A reading as it will be stored, and whether its fingerprint can tell it from a repeat. */
 type Packed = NewReading & { identified: boolean };
-/** All that is left of a file once it is read: its cells are let go, since a long file's are hundreds of megabytes. */
+/** All that is left of a file once it is read: its cells are let go, since a long file's are hundreds of megabytes. So a caller hands none in. */
 type FileRead = { rows: ReadRows<Packed>; columns: StoredColumn[]; headerFingerprint: string };
 
 async function readFile(
   { db, clock }: Context,
   batch: Batch,
-  input: { mapping: Mapping; table?: Table },
+  mapping: Mapping,
   instrument: Instrument | null,
   onProgress: (progress: ImportProgress) => void,
 ): Promise<Outcome<FileRead>> {
-  const opened = input.table ? done(input.table) : await batchTable(db, batch, input.mapping.sheet);
+  const opened = await batchTable(db, batch, mapping.sheet);
   if (!opened.ok) return opened;
   const table = opened.value;
-  const settled = settle(table, mappingSchema.parse(input.mapping), instrument);
+  const settled = settle(table, mappingSchema.parse(mapping), instrument);
   if (!settled.ok) return inFile(batch, settled);
   const packer = resultPacker();
   const packed = (reading: Reading): Packed =>

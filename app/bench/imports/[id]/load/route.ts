@@ -83,7 +83,7 @@ async function load(
   if (!mapping.ok) return mapping;
   const saved = await saveMappingWorkflow(context, { batchId: id, mapping: mapping.value, instrumentId });
   if (!saved.ok || data.get("intent") === "look") return saved;
-  return importReadingsWorkflow(context, { batchId: id, mapping: mapping.value, instrumentId, table }, onProgress);
+  return importReadingsWorkflow(context, { batchId: id, mapping: mapping.value, instrumentId }, onProgress);
 }
 
 const refuse = (...problems: Problem[]): { ok: false; problems: Problem[] } => ({ ok: false, problems });
