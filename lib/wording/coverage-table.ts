@@ -75,7 +75,7 @@ export function coverageTableOf(
 ) {
   const say = coverageWordsIn[language];
   const tenths = (share: number): string => groupDigits(String(Number((100 * share).toFixed(1))), language);
-  const per100 = (share: number): string => `${groupDigits((100 * share).toFixed(1), language)} %`;
+  const per100 = (share: number): string => `${groupDigits((100 * share).toFixed(1), language)}\u00A0%`;
   const whole = (number: number): string =>
     language === "en" ? number.toLocaleString("en") : groupDigits(String(number), language);
   const rangeOf = (numbers: readonly number[]): string => {

@@ -7,11 +7,13 @@ import { limitTitle, placeName } from "./verdicts.ts";
 
 /** What a text of the table is called in Spanish, whole or sentence by sentence; a sentence of a newer table stays as it stands. */
 const spanishOf = (texts: Readonly<Record<string, string>>, text: string): string =>
-  texts[text] ??
-  text
-    .split(/(?<=\.) (?=[A-Z])/)
-    .map((sentence) => texts[sentence] ?? sentence)
-    .join(" ");
+  (
+    texts[text] ??
+    text
+      .split(/(?<=\.) (?=[A-Z])/)
+      .map((sentence) => texts[sentence] ?? sentence)
+      .join(" ")
+  ).replaceAll(" %", "\u00A0%");
 
 /**
  * A limit with the words of the table in a language: title, place, what it covers, how far it was checked. The citation stays as it

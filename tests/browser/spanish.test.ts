@@ -199,7 +199,7 @@ describe("a reader without scripts", () => {
     await page.getByRole("button", { name: "Calcular" }).click();
     await page.waitForURL(/\/es\/amounts\?.*content=0%2C05/);
     // 165.5 g × 0.05 % = 82.75 mg (our arithmetic).
-    expect(await page.locator("#amount .answer").textContent()).toContain("82,8 mg");
+    expect(await page.locator("#amount .answer").textContent()).toContain("82,75 mg");
     expect(await page.getByLabel("Contenido", { exact: true }).inputValue()).toBe("0,05");
   });
 

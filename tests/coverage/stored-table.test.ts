@@ -61,7 +61,7 @@ describe("the table of honest intervals on the methods page", () => {
     const texts = coverageTableIn.en.groups.flatMap(({ lines }) => lines.flatMap(({ cells }) => cells));
     expect(texts).toHaveLength(coverageCells.length);
     expect(texts.filter((text) => text.startsWith("Falls short"))).toHaveLength(short.length);
-    expect(texts.every((text) => /held \d+\.\d %/.test(text))).toBe(true);
+    expect(texts.every((text) => /held \d+\.\d\u00A0%/.test(text))).toBe(true);
     expect(coverageTableIn.en.lead).toContain(`${coverageCells.length - short.length} meet our aims`);
   });
 });

@@ -16,7 +16,7 @@ export const coverageSentences: CoverageSentences = {
   shortTitle: "Tipos de parte que no llegan",
   reading:
     "En cada celda: de los intervalos indicados, cuántos contenían la media verdadera y cuántos eran demasiado bajos; de todas las partes, de cuántas se dijo por error «por debajo» de un límite; cuántas recibieron un intervalo; y la anchura típica de un intervalo, como múltiplo de la media. Dispersión es cuánto difieren los lugares de una parte; error, el del propio analizador; los dos, frente a la media. «Sin ver» es la proporción de lecturas por debajo de lo que se detecta.",
-  columns: { spots: "Puntos", spread: "Dispersión", error: "Error", parts: "Partes de cada tipo" },
+  columns: { spots: "Puntos", spread: "Dispersión", error: "Error", parts: "Partes" },
   allSeen: "Todos los puntos vistos",
   notSeen: (share) => `${share} % sin ver`,
   group: (shape, kinds, short) =>

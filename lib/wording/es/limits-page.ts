@@ -18,7 +18,7 @@ export const limitsPage: LimitsPage = {
     value: "Número",
     quantity: "De qué trata",
     period: "Vigencia",
-    checked: "Comprobado",
+    checked: "Cómo se sabe",
   },
   filters: {
     place: "Lugar",

@@ -17,7 +17,7 @@ export const siteWords: SiteWords = {
   amounts: "Cantidades",
   methods: "Métodos",
   corrections: "Correcciones",
-  signIn: "Iniciar sesión",
+  signIn: "Entrar",
   record: "Todo el registro",
   log: "Registro de publicaciones",
   howMade: "Cómo se hacen los resultados",
