@@ -151,7 +151,7 @@ export const limitChecks: Record<string, string> = {
   "The earlier figure was read in Dir. (EU) 2018/725.": "La cifra anterior se leyó en la Directiva (UE) 2018/725.",
   "Read in Dir. (EU) 2018/725.": "Leído en la Directiva (UE) 2018/725.",
   "The figure is from memory (medium); nobody has checked it against the directive yet.":
-    "La cifra es de memoria (medio seguro); nadie la ha comprobado todavía con la directiva.",
+    "La cifra es de memoria (seguridad media); nadie la ha comprobado todavía con la directiva.",
   "The figure was read in a secondary text.": "La cifra se leyó en un texto secundario.",
   "The figure was read in an official list.": "La cifra se leyó en una lista oficial.",
   "The act and its day in the Official Journal were read; its other dates and lead 2 (dry) second-hand. Its full tables were not read, and notes on them disagree.":

@@ -67,11 +67,11 @@ export const limitNotes: Record<string, string> = {
   "Never took effect: it was to begin on 1 January 2026 and was amended in 2025. It is in force on no day.":
     "Nunca llegó a regir: iba a empezar el 1 de enero de 2026 y se modificó en 2025. No está vigente ningún día.",
   "May be lowered after December 2030. Most field XRF readings of brass and aluminium cannot show 10 ppm (from memory): a non-detect then says only how far down the reading could see.":
-    "Se puede bajar después de diciembre de 2030. La mayoría de las lecturas de XRF en latón y aluminio no pueden mostrar 10 ppm (de memoria): un no detectado dice entonces solo hasta dónde podía ver la lectura.",
+    "Se puede bajar después de diciembre de 2030. La mayoría de las lecturas de rayos X en latón y aluminio no pueden mostrar 10 ppm (de memoria): un no detectado dice entonces solo hasta dónde podía ver la lectura.",
   "Binding only as each state's own law, since about 1992.":
     "Obligatoria solo como ley propia de cada estado, desde 1992 aproximadamente.",
   "XRF cannot test this. Coated articles must hold it for two years.":
-    "La XRF no puede ensayar esto. Los artículos recubiertos deben mantenerlo dos años.",
+    "Los rayos X no pueden ensayar esto. Los artículos recubiertos deben mantenerlo dos años.",
   "Exemptions re-set by three delegated directives of 21 November 2025 (national law by 30 June 2026, applied from 1 July 2026): steel 0.35 % and galvanised steel 0.2 % to 30 June 2027; recycled aluminium 0.3 %, dates between December 2026 and June 2027; aluminium for machining ends; copper alloy 4 % to 30 June 2027; high-melting solder and glass or ceramic entries to 31 December 2027 (read second-hand).":
     "Exenciones fijadas de nuevo por tres directivas delegadas del 21 de noviembre de 2025 (ley nacional antes del 30 de junio de 2026, aplicadas desde el 1 de julio de 2026): acero 0,35 % y acero galvanizado 0,2 % hasta el 30 de junio de 2027; aluminio reciclado 0,3 %, fechas entre diciembre de 2026 y junio de 2027; la del aluminio para mecanizar termina; aleación de cobre 4 % hasta el 30 de junio de 2027; soldadura de alto punto de fusión y vidrio o cerámica hasta el 31 de diciembre de 2027 (leído de segunda mano).",
   "2017/738 is lead, 2018/725 is hexavalent chromium: easily confused. Regulation (EU) 2025/2509 replaces the directive from 1 August 2030.":

@@ -112,7 +112,7 @@ const conditions: Record<string, string> = {
   "it is glass with a decoration on the outside": "es vidrio con una decoración por fuera",
   "it is a toy that contains paint, for a child under 12":
     "es un juguete que lleva pintura, para un niño de menos de 12 años",
-  "it is a child-care article for a child under 6": "es un artículo de puericultura para un niño de menos de 6 años",
+  "it is a child-care article for a child under 6": "es un artículo para el cuidado de un niño de menos de 6 años",
   "the part is a key": "la parte es una llave",
   "the plastic is one of those the entry lists": "el plástico es uno de los que la entrada enumera",
   "it is a brazing filler": "es un aporte de soldadura fuerte",

@@ -77,7 +77,7 @@ export const limitScopes: Record<string, string> = {
   "Out: printing inks, glazes, electroplate and pigment within a plastic (they count as the body itself); appliances; fixtures such as cabinets, windows and doors; boat and car paint; labelled industrial, artist and touch-up uses.":
     "Excluye: tintas de imprenta, esmaltes cerámicos, baños electrolíticos y pigmento dentro de un plástico (cuentan como el cuerpo mismo); electrodomésticos; elementos fijos como armarios, ventanas y puertas; pintura de barcos y automóviles; usos industriales, artísticos y de retoque que lo digan en la etiqueta.",
   "In: painted areas of children's goods with no more than 10 mg of paint or 1 cm²; they may be screened by XRF, and then may hold no more than 2 µg of lead in those 10 mg or that 1 cm².":
-    "Incluye: zonas pintadas de artículos infantiles con no más de 10 mg de pintura o 1 cm²; se pueden cribar por XRF, y entonces no pueden contener más de 2 µg de plomo en esos 10 mg o en ese 1 cm².",
+    "Incluye: zonas pintadas de artículos infantiles con no más de 10 mg de pintura o 1 cm²; se pueden cribar con rayos X, y entonces no pueden contener más de 2 µg de plomo en esos 10 mg o en ese 1 cm².",
   "In: accessible parts of products designed or intended mainly for children of 12 or younger.":
     "Incluye: partes accesibles de productos diseñados o destinados sobre todo a niños de 12 años o menos.",
   "Out: inaccessible parts (paint, coating and electroplate are not a barrier); listed electronic components; some metal parts of bicycles, trailers and ride-on vehicles.":
@@ -93,7 +93,7 @@ export const limitScopes: Record<string, string> = {
   "In: tube and lamp glass, optical glass, leaded-bronze bearings and some connectors in children's electronics.":
     "Incluye: vidrio de tubos y lámparas, vidrio óptico, cojinetes de bronce con plomo y algunos conectores en aparatos electrónicos infantiles.",
   "In: metal parts of bicycles, jogger strollers and trailers for children.":
-    "Incluye: partes metálicas de bicicletas, carritos para correr y remolques infantiles.",
+    "Incluye: partes metálicas de bicicletas, cochecitos para correr y remolques infantiles.",
   "In: certain aluminium parts of ride-on tractors.": "Incluye: ciertas partes de aluminio de tractores para montar.",
   "In: off-highway vehicles.": "Incluye: vehículos para fuera de la carretera.",
   "In: used children's products that the seller had for use, got from such a person, or was given for charity.":
@@ -181,7 +181,7 @@ export const limitScopes: Record<string, string> = {
   "In: decoration on the lip and rim of glass.": "Incluye: decoración en el labio y el borde del vidrio.",
   "A settlement that binds its parties; not public law.": "Un acuerdo que obliga a sus partes; no es derecho público.",
   "In: any component of children's jewellery (under 12), child-care articles (under 6) and toys containing paint (under 12).":
-    "Incluye: todo componente de joyas infantiles (menos de 12 años), artículos de puericultura (menos de 6) y juguetes que llevan pintura (menos de 12).",
+    "Incluye: todo componente de joyas infantiles (menos de 12 años), artículos para el cuidado de niños (menos de 6) y juguetes que llevan pintura (menos de 12).",
   "A warning label above 40 and below 600 ppm, or below a lower federal or state limit.":
     "Una etiqueta de advertencia por encima de 40 y por debajo de 600 ppm, o por debajo de un límite federal o estatal más bajo.",
   "In: any component of children's jewellery (under 12) only.":
@@ -189,7 +189,7 @@ export const limitScopes: Record<string, string> = {
   "A warning label above 40 and below 100 ppm, or below a lower limit.":
     "Una etiqueta de advertencia por encima de 40 y por debajo de 100 ppm, o por debajo de un límite más bajo.",
   "In, for adults too: jewellery, toys, cosmetics, games, play sets, outdoor games, school supplies, pots and pans, cups, bowls and food containers, craft and art supplies, fidget spinners, costumes, keys and key rings, clothing and footwear.":
-    "Incluye, también para adultos: joyas, juguetes, cosméticos, juegos, conjuntos de juego, juegos al aire libre, útiles escolares, ollas y sartenes, tazas, cuencos y recipientes para alimentos, materiales de manualidades y de arte, trompos de mano, disfraces, llaves y llaveros, ropa y calzado.",
+    "Incluye, también para adultos: joyas, juguetes, cosméticos, juegos, conjuntos de juego, juegos al aire libre, útiles escolares, ollas y sartenes, tazas, cuencos y recipientes para alimentos, materiales de manualidades y de arte, trompos de mano (spinners), disfraces, llaves y llaveros, ropa y calzado.",
   "Out since the amendments of June 2025: pens and mechanical pencils, professional art materials, internal solder (until 1 July 2028, with reports), keys (until 1 July 2028, then 1.5 %), cadmium in the enamel of some cast-iron and steel pans.":
     "Excluye desde las enmiendas de junio de 2025: bolígrafos y lápices mecánicos, materiales de arte profesionales, soldadura interior (hasta el 1 de julio de 2028, con informes), llaves (hasta el 1 de julio de 2028, después 1,5 %), cadmio en el esmalte de algunas ollas y sartenes de hierro colado y de acero.",
   "In: keys.": "Incluye: llaves.",
@@ -246,7 +246,7 @@ export const limitScopes: Record<string, string> = {
   "In: packaging, as the sum of lead, cadmium, mercury and hexavalent chromium.":
     "Incluye: envases, como suma de plomo, cadmio, mercurio y cromo hexavalente.",
   "Glass and crates have derogations (glass: Decision 2001/171/EC); lead crystal is exempt.":
-    "El vidrio y los cajones tienen excepciones (vidrio: Decisión 2001/171/CE); el cristal de plomo está exento.",
+    "El vidrio y las cajas de transporte tienen excepciones (vidrio: Decisión 2001/171/CE); el cristal de plomo está exento.",
   "In: all packaging, as the sum of lead, cadmium, mercury and hexavalent chromium.":
     "Incluye: todos los envases, como suma de plomo, cadmio, mercurio y cromo hexavalente.",
   "In: ceramic ware that cannot be filled, or is at most 25 mm deep.":
