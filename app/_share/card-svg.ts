@@ -7,7 +7,7 @@ import { plainDate, resultText } from "@/lib/wording/formats.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import { cardAlt, shareHeadline, shareIn, shortCautions } from "@/lib/wording/share.ts";
 import type { PictureFrame } from "./picture-handler.ts";
-import { inks, type Line, svgFile, svgLines, textBlock } from "./svg-lines.ts";
+import { asRecorded, inks, type Line, svgFile, svgLines, textBlock } from "./svg-lines.ts";
 
 const width = 480;
 const edge = 20;
@@ -24,8 +24,8 @@ export function cardSvg(snapshot: Snapshot, { baseUrl, newest, language }: Pictu
   const block = (text: string, size: number, most: number, more: Omit<Line, "text" | "size"> = {}) =>
     textBlock(text, { size, room, most, ...more });
   const lines: Line[] = [
-    ...block(snapshot.registry.name, 12, 1, { ink: inks.soft }),
-    ...block(snapshot.item.name, 20, 2, { serif: true, bold: true }),
+    ...block(snapshot.registry.name, 12, 1, { ink: inks.soft, ...asRecorded(language) }),
+    ...block(snapshot.item.name, 20, 2, { serif: true, bold: true, ...asRecorded(language) }),
     ...(snapshot.revision < newest ? block(words.superseded(newest), 14, 1, { bold: true, before: 6 }) : []),
     ...block(shareHeadline(snapshot, language), 16, 3, { bold: true, before: 8 }),
     ...(lead

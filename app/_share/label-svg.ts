@@ -6,7 +6,7 @@ import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import { shareIn, shortCautions } from "@/lib/wording/share.ts";
 import type { PictureFrame } from "./picture-handler.ts";
 import { qrPath } from "./qr-path.ts";
-import { type Line, svgFile, svgLines, textBlock } from "./svg-lines.ts";
+import { asRecorded, type Line, svgFile, svgLines, textBlock } from "./svg-lines.ts";
 
 /** Millimetres: three labels across and eight down an A4 page, inside margins that printers leave. */
 export const labelSize = { width: 64, height: 34 } as const;
@@ -33,7 +33,7 @@ export function labelBody(snapshot: Snapshot, baseUrl: string, language: Languag
     textBlock(text, { size, room, most, ...more });
   const { body } = svgLines(
     [
-      ...block(snapshot.item.name, 3.2, 2, { serif: true, bold: true }),
+      ...block(snapshot.item.name, 3.2, 2, { serif: true, bold: true, ...asRecorded(language) }),
       ...block(words.tested(briefDate(snapshot.testedOn, language)), 2.2, 1, { before: 0.4 }),
       ...block(words.scan, 2.2, 1),
       ...shortCautions(snapshot, language)

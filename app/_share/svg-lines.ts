@@ -1,5 +1,5 @@
 import { xmlText } from "@/lib/exports/xml-text.ts";
-import type { Language } from "@/lib/wording/language.ts";
+import { type Language, recordLanguage } from "@/lib/wording/language.ts";
 import { wrappedLines } from "./wrapped-lines.ts";
 
 /** Ink of what is printed or shown elsewhere: it stands on white always. */
@@ -11,11 +11,17 @@ export type Line = {
   bold?: boolean;
   serif?: boolean;
   ink?: string;
+  /** Where it is another than that of the drawing. */
+  lang?: Language;
   /** Room above the line beyond its own leading. */
   before?: number;
 };
 
 const faces = { sans: "Segoe UI, Helvetica, Arial, sans-serif", serif: "Georgia, Times New Roman, serif" } as const;
+
+/** How what testers wrote is marked in a drawing of another language. */
+export const asRecorded = (language: Language): { lang?: Language } =>
+  language === recordLanguage ? {} : { lang: recordLanguage };
 
 /** A text as lines no wider than `room`, at most `most` of them; room above it is kept once. */
 export const textBlock = (
@@ -27,9 +33,9 @@ export const textBlock = (
 /** Lines set one under the other from a corner; `height` is where the last one ends. */
 export function svgLines(lines: readonly Line[], { x, y }: { x: number; y: number }): { height: number; body: string } {
   let at = y;
-  const body = lines.map(({ text, size, bold, serif, ink = inks.ink, before = 0 }) => {
+  const body = lines.map(({ text, size, bold, serif, ink = inks.ink, lang, before = 0 }) => {
     at += before + size * 1.3;
-    return `<text x="${x}" y="${round(at - size * 0.3)}" font-size="${size}" font-family="${serif ? faces.serif : faces.sans}"${bold ? ' font-weight="700"' : ""} fill="${ink}">${xmlText(text)}</text>`;
+    return `<text x="${x}" y="${round(at - size * 0.3)}" font-size="${size}" font-family="${serif ? faces.serif : faces.sans}"${bold ? ' font-weight="700"' : ""} fill="${ink}"${lang ? ` xml:lang="${lang}"` : ""}>${xmlText(text)}</text>`;
   });
   return { height: round(at), body: body.join("") };
 }

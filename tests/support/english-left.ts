@@ -113,7 +113,7 @@ export function textsIn(markup: string, language: string): string[] {
       const at = open.findLastIndex((one) => one.name === name);
       if (at > 0) open.length = at;
     } else {
-      const lang = /\slang="([^"]*)"/.exec(attributes)?.[1] ?? here.lang;
+      const lang = /\s(?:xml:)?lang="([^"]*)"/.exec(attributes)?.[1] ?? here.lang;
       if (lang === language && !skipped)
         for (const [, spoken = ""] of attributes.matchAll(/\s(?:aria-label|placeholder|title)="([^"]*)"/g))
           texts.push(unescaped(spoken));

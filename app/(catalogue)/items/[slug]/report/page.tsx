@@ -42,8 +42,8 @@ export default async function ReportPage(props: ShareProps) {
     <article className={styles.sheet}>
       <header className={styles.head}>
         <p className="small">
-          {snapshot.registry.name} · {labelOf(labelsIn[language].category, snapshot.item.category)} ·{" "}
-          {words.reportOf(snapshot.revision, timeInZone(snapshot.publishedAt, "UTC", language))}
+          {asWritten(snapshot.registry.name, language)} · {labelOf(labelsIn[language].category, snapshot.item.category)}{" "}
+          · {words.reportOf(snapshot.revision, timeInZone(snapshot.publishedAt, "UTC", language))}
         </p>
         <h1>{asWritten(snapshot.item.name, language)}</h1>
         {snapshot.revision < newest ? <p className={styles.stop}>{words.superseded(newest)}</p> : null}
