@@ -9,14 +9,12 @@ import { anyFreePort } from "./any-free-port.mjs";
 
 const debian = "/usr/lib/postgresql";
 
-/** The folder with PostgreSQL's programs, the server's unless told which (`POSTGRES_BIN`, the path, Debian's place); null where there is none. */
+/** The folder with PostgreSQL's programs, the server's unless told which: `POSTGRES_BIN` and no other where it is set, else on the path, else in Debian's place. Null where there is none. */
 export function findPostgres(programs = ["initdb", "pg_ctl", "psql"]) {
   const versions = existsSync(debian) ? readdirSync(debian).sort((a, b) => Number(b) - Number(a)) : [];
-  const places = [
-    process.env.POSTGRES_BIN ?? "",
-    ...(process.env.PATH ?? "").split(delimiter),
-    ...versions.map((version) => join(debian, version, "bin")),
-  ];
+  const places = process.env.POSTGRES_BIN
+    ? [process.env.POSTGRES_BIN]
+    : [...(process.env.PATH ?? "").split(delimiter), ...versions.map((version) => join(debian, version, "bin"))];
   return places.find((place) => place !== "" && programs.every((program) => existsSync(join(place, program)))) ?? null;
 }
 

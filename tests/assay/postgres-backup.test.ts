@@ -112,6 +112,14 @@ describe.skipIf(!there)("a registry in PostgreSQL", () => {
     expect(assay(url, dataDir, { POSTGRES_BIN: old }, "backup", to()).stderr).toMatch(
       /The server is PostgreSQL \d+, and the pg_dump found is of version 9, which cannot read it/,
     );
+    const none = mkdtempSync(join(scratch, "no-programs-"));
+    expect(assay(url, dataDir, { POSTGRES_BIN: none }, "backup", to()).stderr).toContain(
+      "backed up with pg_dump, which is not on this machine: install PostgreSQL's client programs",
+    );
+    const target = makeDatabase(server, "without_programs");
+    expect(assay(target, join(scratch, "nowhere"), { POSTGRES_BIN: none }, "restore", backup).stderr).toContain(
+      "restored with pg_restore, which is not on this machine",
+    );
     const gone = url.replace(/@[^/]*/, "@127.0.0.1:9");
     expect(assay(gone, dataDir, {}, "backup", to()).stderr).toContain("could not be read");
   }, 120_000);
