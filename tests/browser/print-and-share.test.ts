@@ -45,27 +45,28 @@ describe("what is printed of an item", () => {
     const { page, context } = await newPage(browser);
     const { items } = (await (await page.request.get("/api/v1/items?limit=100")).json()) as ItemsPage;
     expect(items.length).toBeGreaterThan(9);
-    for (const { slug, revision } of items) {
-      await page.goto(`/items/${slug}/report?revision=${revision}`);
-      await page.emulateMedia({ media: "print" });
-      const report = await printed(page, `${slug}-report`);
-      expect(report.pages, `${slug} report`).toBe(1);
-      if (report.width !== undefined) {
-        expect(Math.abs(report.width - a4.width)).toBeLessThan(1);
-        expect(Math.abs(report.height! - a4.height)).toBeLessThan(1);
+    const said = {
+      "": ["not what comes out of it", "licensed assessor"],
+      "/es": ["no qué sale de él", "evaluador acreditado"],
+    };
+    for (const { slug, revision } of items)
+      for (const [root, cautions] of Object.entries(said)) {
+        const at = `${root}/items/${slug}`;
+        await page.goto(`${at}/report?revision=${revision}`);
+        await page.emulateMedia({ media: "print" });
+        const report = await printed(page, `${slug}-report`);
+        expect(report.pages, `${at} report`).toBe(1);
+        if (report.width !== undefined) {
+          expect(Math.abs(report.width - a4.width)).toBeLessThan(1);
+          expect(Math.abs(report.height! - a4.height)).toBeLessThan(1);
+        }
+        // At the width of an A4 page less its margins (186 mm, 96 px an inch).
+        await page.setViewportSize({ width: 703, height: 1032 });
+        expect(await cut(page), at).toEqual([]);
+        const words = await page.locator("article").innerText();
+        for (const caution of [...cautions, "SHA-256", `${at}/revisions/${revision}`])
+          expect(words, at).toContain(caution);
       }
-      // At the width of an A4 page less its margins (186 mm, 96 px an inch).
-      await page.setViewportSize({ width: 703, height: 1032 });
-      expect(await cut(page), slug).toEqual([]);
-      const words = await page.locator("article").innerText();
-      for (const caution of [
-        "not what comes out of it",
-        "licensed assessor",
-        "SHA-256",
-        `/items/${slug}/revisions/${revision}`,
-      ])
-        expect(words, slug).toContain(caution);
-    }
     // However long the words are, it stays one page, and the cautions with the address stay on it: the rest gives way.
     await page.evaluate(() => {
       for (const one of document.querySelectorAll("article h1, article header p:last-child, article td"))
@@ -79,9 +80,11 @@ describe("what is printed of an item", () => {
       }),
     ).toBe(true);
     const [first] = items;
-    await page.goto(`/items/${first!.slug}/labels`);
-    expect((await printed(page, "labels")).pages).toBe(1);
-    expect(await page.locator("main svg").count()).toBe(24);
+    for (const root of ["", "/es"]) {
+      await page.goto(`${root}/items/${first!.slug}/labels`);
+      expect((await printed(page, "labels")).pages).toBe(1);
+      expect(await page.locator("main svg").count()).toBe(24);
+    }
     await context.close();
   });
 
