@@ -12,3 +12,13 @@ export function memoryOf(pid: number | undefined): Memory | null {
     return null;
   }
 }
+
+/** The processor time a process has used so far, in ms (Linux counts it in hundredths of a second); NaN where the system does not tell it. */
+export function processorTimeOf(pid: number | undefined): number {
+  try {
+    const [user, system] = readFileSync(`/proc/${pid}/stat`, "utf8").split(") ").at(-1)?.split(" ").slice(11, 13) ?? [];
+    return (Number(user) + Number(system)) * 10;
+  } catch {
+    return Number.NaN;
+  }
+}
