@@ -1,34 +1,49 @@
 // What is answered for an address at which there is nothing. The framework sends a document that only its scripts fill, blank
-// without them (github.com/vercel/next.js/issues/62228); the page it made of the same words when the product was built stands in
-// its place, in the language of the address. Signed-in pages need scripts anyway and keep the framework's answer.
-import { readFileSync } from "node:fs";
+// without them (github.com/vercel/next.js/issues/62228); a page of the same words stands in its place, in the language of the
+// address. Signed-in pages need scripts anyway and keep the framework's answer.
 import { onlyRead } from "./page-cache.mjs";
 
-const builtPage = (name) =>
-  Buffer.from(onlyRead(readFileSync(new URL(`.next/server/app/${name}.html`, import.meta.url), "utf8")));
+const paths = { en: "/not-here", es: "/es/not-here" };
+const goodFor = 60_000;
 
-/** The pages of a built product. */
-export const builtPages = () => ({ en: builtPage("_not-found"), es: builtPage("es/not-here") });
+/** The pages as the server at `base` makes them, asked for again when they are used and a minute old: their foot names the registry. */
+export function notHerePages(base) {
+  const pages = {};
+  let asked = 0;
+  const ask = async () => {
+    asked = Date.now();
+    for (const [language, path] of Object.entries(paths)) {
+      const answer = await fetch(base + path);
+      if (answer.ok) pages[language] = Buffer.from(onlyRead(await answer.text()));
+    }
+  };
+  const pageOf = (language) => {
+    // A server that cannot answer itself answers nobody: the page as it was does until then.
+    if (Date.now() > asked + goodFor) ask().catch(() => {});
+    return pages[language];
+  };
+  return { ask, pageOf };
+}
 
 const signedIn = /^\/(bench|review|account)(\/|$)/;
 
 /**
- * The handler of a server whose answers 404 in HTML carry the page itself. What stands between the two, as compression, may
- * write whatever it likes: its body is let go and its headers about the body with it.
+ * The handler of a server whose answers 404 in HTML carry the page itself, where there is one. What stands between the two, as
+ * compression, may write whatever it likes: its body is let go and its headers about the body with it.
  */
-export const withNotHere = (answer, pages) => (req, res) => {
+export const withNotHere = (answer, pageOf) => (req, res) => {
   const path = (req.url ?? "/").split("?")[0];
   if ((req.method === "GET" || req.method === "HEAD") && !signedIn.test(path))
-    standIn(res, pages[/^\/es(\/|$)/.test(path) ? "es" : "en"]);
+    standIn(res, () => pageOf(/^\/es(\/|$)/.test(path) ? "es" : "en"));
   return answer(req, res);
 };
 
-function standIn(res, page) {
+function standIn(res, pageHere) {
   const { writeHead, write, end } = res;
-  let nothingHere = false;
+  let page;
   res.writeHead = (status, ...rest) => {
-    nothingHere = status === 404 && String(res.getHeader("content-type")).startsWith("text/html");
-    if (nothingHere) {
+    if (status === 404 && String(res.getHeader("content-type")).startsWith("text/html")) page = pageHere();
+    if (page) {
       for (const name of ["content-encoding", "etag", "transfer-encoding"]) res.removeHeader(name);
       res.setHeader("content-length", page.length);
     }
@@ -36,14 +51,12 @@ function standIn(res, page) {
   };
   res.write = (chunk, ...rest) => {
     if (!res.headersSent) res.writeHead(res.statusCode);
-    if (!nothingHere) return write.call(res, chunk, ...rest);
+    if (!page) return write.call(res, chunk, ...rest);
     rest.find((each) => typeof each === "function")?.();
     return true;
   };
   res.end = (...args) => {
     if (!res.headersSent) res.writeHead(res.statusCode);
-    return nothingHere
-      ? end.call(res, page, ...args.filter((each) => typeof each === "function"))
-      : end.apply(res, args);
+    return page ? end.call(res, page, ...args.filter((each) => typeof each === "function")) : end.apply(res, args);
   };
 }

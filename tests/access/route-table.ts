@@ -29,6 +29,7 @@ page   /limits/[id]                                               200     200   
 page   /limits                                                    200     200     200     200     200     200     -
 page   /log                                                       200     200     200     200     200     200     -
 page   /methods                                                   200     200     200     200     200     200     -
+page   /not-here                                                  200     200     200     200     200     200     -
 page   /                                                          200     200     200     200     200     200     -
 GET    /requests/[id]/feed.xml                                    200     200     200     200     200     200     -
 page   /requests/[id]                                             200     200     200     200     200     200     -

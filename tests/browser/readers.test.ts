@@ -33,6 +33,29 @@ describe("a reader who asks “was mine tested?”", () => {
     await context.close();
   });
 
+  it.each([
+    ["without scripts", false],
+    ["with scripts", true],
+  ])("is told in their language that there is nothing at an address, %s", async (_, javaScriptEnabled) => {
+    const { page, context } = await newPage(browser, { viewport: phone, javaScriptEnabled });
+    for (const [path, title] of [
+      ["/items/no-such-mug", "This page is not here"],
+      ["/items/red-band-poppy-mug/revisions/99", "This page is not here"],
+      ["/limits/none", "This page is not here"],
+      ["/no-such-page", "This page is not here"],
+      ["/es/items/no-such-mug", "Esta página no está aquí"],
+      ["/es/no-such-page", "Esta página no está aquí"],
+    ] as const) {
+      const answer = await page.goto(path);
+      expect(answer?.status(), path).toBe(404);
+      await page.getByRole("heading", { level: 1, name: title }).waitFor();
+      expect(await page.getByRole("main").count(), path).toBe(1);
+      expect(await page.locator("html").getAttribute("lang"), path).toBe(path.startsWith("/es") ? "es" : "en");
+      expect(await page.getByRole("search").count(), path).toBeGreaterThan(0);
+    }
+    await context.close();
+  });
+
   it("narrows down, compares two, and shares the address", async () => {
     const { page, context } = await newPage(browser, { viewport: phone, javaScriptEnabled: false });
     await page.goto("/items?q=bowl");

@@ -18,6 +18,7 @@ const known: Record<string, string> = {
   "lib/files/bucket-store.ts": "the bucket that the environment names",
   "lib/platform/metrics.ts": "listens on loopback, asks nobody",
   "lib/platform/watch-requests.ts": "types of requests that come in",
+  "not-here.mjs": "two fixed paths of the very server it is part of",
   "page-cache.mjs": "the database that the environment names; answers to requests that come in",
   "server.mjs": "listens, asks nobody",
   "lib/store/stored-postgres-log.ts": "the database that the environment or a command names",

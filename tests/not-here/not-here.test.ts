@@ -2,7 +2,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import type { AddressInfo } from "node:net";
 import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { withNotHere } from "@/not-here.mjs";
+import { notHerePages, withNotHere } from "@/not-here.mjs";
 
 const pages = {
   en: Buffer.from("<main>This page is not here</main>"),
@@ -14,21 +14,24 @@ let server: Server;
 let base: string;
 beforeAll(async () => {
   server = createServer(
-    withNotHere((req: IncomingMessage, res: ServerResponse) => {
-      const url = req.url ?? "/";
-      const html = url.includes("data") ? "application/json" : "text/html; charset=utf-8";
-      res.statusCode = url.includes("there") ? 200 : 404;
-      res.setHeader("content-type", html);
-      if (url.includes("packed")) {
-        res.setHeader("content-encoding", "gzip");
-        res.setHeader("etag", '"blank"');
-        res.write(gzipSync(blank));
-        res.end();
-      } else if (url.includes("headed")) {
-        res.writeHead(res.statusCode);
-        res.end(blank);
-      } else res.end(blank);
-    }, pages),
+    withNotHere(
+      (req: IncomingMessage, res: ServerResponse) => {
+        const url = req.url ?? "/";
+        const html = url.includes("data") ? "application/json" : "text/html; charset=utf-8";
+        res.statusCode = url.includes("there") ? 200 : 404;
+        res.setHeader("content-type", html);
+        if (url.includes("packed")) {
+          res.setHeader("content-encoding", "gzip");
+          res.setHeader("etag", '"blank"');
+          res.write(gzipSync(blank));
+          res.end();
+        } else if (url.includes("headed")) {
+          res.writeHead(res.statusCode);
+          res.end(blank);
+        } else res.end(blank);
+      },
+      (language: "en" | "es") => pages[language],
+    ),
   );
   await new Promise<void>((resolve) => server.listen(0, resolve));
   base = `http://localhost:${(server.address() as AddressInfo).port}`;
@@ -64,5 +67,17 @@ describe("an address at which there is nothing", () => {
     for (const path of ["/bench/items/nothing", "/account", "/api/data", "/there"])
       expect((await asked(path)).body, path).toBe(blank);
     expect((await asked("/items/nothing", "POST")).body).toBe(blank);
+  });
+  it("is left as it is where the page itself cannot be had, which is asked for again a minute later at the earliest", async () => {
+    let asked = 0;
+    const failing = createServer((_, res) => {
+      asked += 1;
+      res.writeHead(503).end();
+    });
+    await new Promise<void>((resolve) => failing.listen(0, resolve));
+    const { ask, pageOf } = notHerePages(`http://localhost:${(failing.address() as AddressInfo).port}`);
+    await ask();
+    expect([pageOf("en"), pageOf("es"), asked]).toEqual([undefined, undefined, 2]);
+    failing.close();
   });
 });
