@@ -8,6 +8,7 @@ const fillers = new Set(
     " ",
   ),
 );
+const longestQuestion = 400;
 const mostWords = 12;
 const longestWord = 40;
 
@@ -26,6 +27,13 @@ const compounds = ([before, word, after]: (string | undefined)[]): string[] =>
     (one): one is string => one !== undefined && /^\p{L}{5,16}$/u.test(one),
   );
 
+/** The beginning of a long text, without the word that the cut goes through: half of it was not asked for, and would find much. */
+const shortened = (text: string): string => {
+  const begun = text.slice(0, longestQuestion);
+  const cutThrough = /\S/.test(begun.slice(-1)) && /^\S/.test(text.slice(longestQuestion));
+  return (cutThrough && begun.replace(/\S+$/, "").trim()) || begun;
+};
+
 /**
  * Reads what a person typed: folds it, leaves out fillers, keeps at most twelve words of at most forty characters,
  * and adds to each its other forms, the codes written with hyphens or spaces, and it and its neighbour written as one word. Nothing in it is ever syntax.
@@ -33,7 +41,7 @@ const compounds = ([before, word, after]: (string | undefined)[]): string[] =>
  * @example readQuestion("The poppies").groups // [{ word: "poppies", forms: ["poppies", "poppie", "poppi", "poppy"] }]
  */
 export function readQuestion(text: string): Question {
-  const short = text.slice(0, 400);
+  const short = shortened(text);
   const words = [...new Set(foldedWords(short))].map((word) => word.slice(0, longestWord));
   const telling = words.filter((word) => !fillers.has(word));
   const asked = (telling.length > 0 ? telling : words).slice(0, mostWords);

@@ -17,6 +17,17 @@ describe("folding", () => {
   });
 });
 
+describe("a question that is too long", () => {
+  const words = (text: string) => readQuestion(text).groups.map(({ word }) => word);
+  it("ends before the word that the cut goes through", () => {
+    expect(words(`${"red mug ".repeat(49)}daisy patterned`)).toEqual(["red", "mug", "daisy"]);
+    expect(words(`${"red mug ".repeat(49)}daisy pa and more`)).toEqual(["red", "mug", "daisy", "pa"]);
+  });
+  it("keeps the beginning of one endless word", () => {
+    expect(words("m".repeat(10_000))).toEqual(["m".repeat(40)]);
+  });
+});
+
 describe("slips", () => {
   // Worked distances: Boytsov (2011), optimal string alignment; "ca" → "abc" is 3, not 2, since a part is edited once only.
   it.each([
