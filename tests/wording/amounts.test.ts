@@ -211,9 +211,9 @@ describe("labels and problems", () => {
       ["On 31 December 1999 none of these dust limits was in force yet. Choose 6 March 2001 or later."],
     ],
     [
-      { ...solder, diameter: "1,5" },
+      { ...solder, diameter: "1,500" },
       [
-        "The diameter can be read in two ways. Found: “1,5”. Write a point for decimals, and no marks between thousands.",
+        "The diameter can be read in two ways. Found: “1,500”. Write a point for decimals, and no marks between thousands.",
       ],
     ],
   ])("%j", (search, sentences) => expect(problemSentences(compute(search).problems)).toEqual(sentences));
