@@ -12,6 +12,7 @@ const subcommands: Record<string, () => Promise<{ run: (args: string[]) => Promi
   backup: () => import("./backup.ts"),
   restore: () => import("./restore.ts"),
   "remove-second-step": () => import("./remove-second-step.ts"),
+  "new-password-link": () => import("./new-password-link.ts"),
 };
 
 async function run(args: string[]): Promise<number> {

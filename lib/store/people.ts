@@ -20,6 +20,10 @@ export async function peopleByIds(db: Db, ids: string[]): Promise<Person[]> {
   return (await db.user.findMany({ where: { id: { in: ids } }, select, orderBy: { name: "asc" } })).map(personOf);
 }
 
+export async function peopleByEmails(db: Db, emails: string[]): Promise<Person[]> {
+  return (await db.user.findMany({ where: { email: { in: emails } }, select })).map(personOf);
+}
+
 export async function personByEmail(db: Db, email: string): Promise<Person | null> {
   const row = await db.user.findUnique({ where: { email: email.toLowerCase() }, select });
   return row && personOf(row);

@@ -7,6 +7,11 @@ export const hasSecondStep = async (db: Db, userId: string): Promise<boolean> =>
 export const peopleWithSecondStep = async (db: Db): Promise<ReadonlySet<string>> =>
   new Set((await db.user.findMany({ where: { twoFactorEnabled: true }, select: { id: true } })).map(({ id }) => id));
 
+/** Ends sign-ins that have the password and wait for a code. */
+export async function endHalfSignIns(tx: Db, userId: string): Promise<void> {
+  await tx.authVerification.deleteMany({ where: { value: userId, identifier: { startsWith: "2fa-" } } });
+}
+
 /** Takes somebody's second step away and ends their sign-ins; false where they have none. */
 export async function removeSecondStep(tx: Db, userId: string): Promise<boolean> {
   const { count } = await tx.user.updateMany({

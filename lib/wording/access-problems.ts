@@ -26,7 +26,10 @@ export const accessProblems: ProblemWords = {
   "second-step-is-off": () => "There is no second step to sign in. Nothing was changed.",
   "own-second-step": () => "Your own second step you turn off on your account’s page, with your password.",
   "invitation-gone": () =>
-    "This invitation cannot be used: it was used already, taken back, or is older than a week. Ask the owner for a new one.",
+    "This link cannot be used: it was used already, taken back or replaced by a newer one, or it is too old. An invitation is good for a week, a link for a new password for a day. Ask the owner of the registry for a new one.",
+  "own-password-link": () =>
+    "Your own password you change on your account’s page, with the old one. Should you have forgotten it, another owner can make you a link, or whoever has the machine.",
+  "no-such-person": () => "Nobody who can sign in has that address. Nothing was changed.",
   "password-too-long": (p) => `That password is too long.${allowedText(p)}`,
   "password-easy-to-guess": () =>
     "That password is one of the first that somebody would try. Take a few words that do not belong together, or let a password manager make one.",

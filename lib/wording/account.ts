@@ -6,7 +6,13 @@ export const newPassword = {
   hint: "At least 15 characters: a few words that do not belong together, or what a password manager makes. Spaces and every sign count.",
 } as const;
 
+export const signInWords = {
+  forgotten:
+    "Forgotten your password? The owner of this registry can make you a link for a new one; an owner who is alone makes it at the machine.",
+} as const;
+
 export const joinWords = {
+  anyTitle: "A link that works once",
   title: "Join the registry",
   as: (email: string, role: string): string =>
     `The owner has invited ${email} as ${role}. The link works once; with it you make your account, then you sign in.`,
@@ -21,11 +27,30 @@ export const inviteWords = {
   title: "Invite somebody",
   submit: "Make a link",
   lead: "The link works once, for a week. Whoever holds it can join under the address and role written here, so hand it over by a way you trust.",
-  openTitle: "Open invitations",
-  none: "No invitation is open.",
+  openTitle: "Open links",
+  none: "No link is open.",
+  kind: "For",
+  kindOf: (role: string, name: string | undefined): string =>
+    name === undefined ? `joining as ${role}` : `a new password of ${name}`,
   withdraw: "Take back",
-  withdrawn: "The invitation is taken back; its link works no more.",
+  withdrawn: "The link is taken back; it works no more.",
   made: (email: string, link: string): string => `For ${email}, shown this once: ${link}`,
+} as const;
+
+export const passwordLinkWords = {
+  column: "Password",
+  ask: "Link for a new password",
+  askTitle: (name: string): string => `A link for a new password of ${name}?`,
+  lead: "For somebody who has forgotten theirs. Be sure that it is they who ask, and hand the link over by a way you trust: whoever holds it can set the password, once, within a day. An older link of theirs works no more. Until it is used their old password stays, and it is written down that you made it.",
+  submit: "Make the link",
+  close: "Close",
+  own: "yours: on your account’s page",
+  made: (name: string, link: string): string => `For ${name}, good once and for a day, shown this once: ${link}`,
+  title: "Your new password",
+  for: (name: string, email: string): string =>
+    `For ${name}, ${email}. The link works once. Every browser that is signed in as you is signed out; then you sign in with the new password. A second step stays as it is.`,
+  password: "New password",
+  set: "Set it",
 } as const;
 
 export const passwordWords = {

@@ -8,6 +8,7 @@ import type { Context } from "../platform/context.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { recordAct } from "../store/audit.ts";
 import { type Db, inTransaction } from "../store/database.ts";
+import { dropInvitationsFor } from "../store/invitations.ts";
 import { emailTaken } from "../store/people.ts";
 
 export const memberInput = z.object({
@@ -30,6 +31,8 @@ export async function addMemberWorkflow(
   return inTransaction(context.db, async (tx) => {
     if (await emailTaken(tx, fields.email))
       return refused({ code: "email-taken", where: { field: "email" }, found: fields.email });
+    // Left open, an invitation of theirs would from now on be a link for a new password.
+    await dropInvitationsFor(tx, fields.email);
     const person = await addPerson(context.authIn(tx), fields);
     const of = { record: "person", recordId: person.id, detail: { name: person.name, role: person.role } };
     await recordAct(tx, { at: context.clock(), actor: permitted.value, action: "add-member", ...of });

@@ -1,9 +1,8 @@
-import { randomBytes } from "node:crypto";
 import { z } from "zod";
+import { oneTimeLink } from "../access/one-time-link.ts";
 import { roles } from "../access/permissions.ts";
 import { requirePermission } from "../access/require-permission.ts";
 import type { Context } from "../platform/context.ts";
-import { sha256 } from "../platform/sha256.ts";
 import { done, type Outcome, refused } from "../quantity/problem.ts";
 import { recordAct } from "../store/audit.ts";
 import { inTransaction } from "../store/database.ts";
@@ -25,20 +24,18 @@ export async function inviteMemberWorkflow(
   const permitted = requirePermission(context.person, "manage-people");
   if (!permitted.ok) return permitted;
   const { email, role } = inviteInput.parse(input);
-  const createdAt = context.clock();
-  const expiresAt = new Date(createdAt.getTime() + lastsDays * 86_400_000);
-  const token = randomBytes(24).toString("base64url");
+  const at = context.clock();
+  const { token, kept } = oneTimeLink(at, lastsDays);
   return inTransaction(context.db, async (tx) => {
     if (await emailTaken(tx, email)) return refused({ code: "email-taken", where: { field: "email" }, found: email });
-    const invitation = { email, role, createdAt, expiresAt, createdById: permitted.value.id };
-    const recordId = await addInvitation(tx, { ...invitation, tokenSha256: sha256(token) });
+    const recordId = await addInvitation(tx, { email, role, ...kept, createdById: permitted.value.id });
     const of = { record: "invitation", recordId, detail: { role } };
-    await recordAct(tx, { at: createdAt, actor: permitted.value, action: "invite-member", ...of });
-    return done({ token, email, expiresAt });
+    await recordAct(tx, { at, actor: permitted.value, action: "invite-member", ...of });
+    return done({ token, email, expiresAt: kept.expiresAt });
   });
 }
 
-/** The owner takes an invitation back that nobody has used. */
+/** The owner takes a link back that nobody has used, be it an invitation or one for a new password. */
 export async function withdrawInvitationWorkflow(context: Context, id: string): Promise<Outcome<null>> {
   const permitted = requirePermission(context.person, "manage-people");
   if (!permitted.ok) return permitted;

@@ -43,12 +43,14 @@ action _draft/actions.ts settleComment                            sign in sign i
 action _draft/actions.ts handInRetest                             sign in sign in yes     yes     role    yes     500
 action account/actions.ts changePassword                          sign in sign in yes     yes     yes     yes     500
 action account/join/[token]/actions.ts join                       yes     yes     yes     yes     yes     yes     500
+action account/join/[token]/actions.ts setNewPassword             yes     yes     yes     yes     yes     yes     500
 page   /account/join/[token]                                      200     200     200     200     200     200     -
 page   /account                                                   sign in sign in 200     200     200     200     -
 action account/people/actions.ts addMember                        sign in sign in role    role    role    yes     500
 action account/people/actions.ts inviteMember                     sign in sign in role    role    role    yes     500
 action account/people/actions.ts withdrawInvitation               sign in sign in role    role    role    yes     500
 action account/people/actions.ts removeSecondStep                 sign in sign in role    role    role    yes     500
+action account/people/actions.ts makePasswordLink                 sign in sign in role    role    role    yes     500
 page   /account/people                                            sign in sign in role    role    role    200     -
 action account/second-step/actions.ts makeSecondStepKey           sign in sign in yes     yes     yes     yes     500
 action account/second-step/actions.ts turnOnSecondStep            sign in sign in yes     yes     yes     yes     500

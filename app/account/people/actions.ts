@@ -8,10 +8,11 @@ import { requestContext } from "@/lib/access/request-context.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { formText, parseForm } from "@/lib/platform/form-values.ts";
 import { paths } from "@/lib/platform/paths.ts";
-import { inviteWords, secondStepWords } from "@/lib/wording/account.ts";
+import { inviteWords, passwordLinkWords, secondStepWords } from "@/lib/wording/account.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { addMemberWorkflow, memberInput } from "@/lib/workflows/add-member.ts";
 import { inviteInput, inviteMemberWorkflow, withdrawInvitationWorkflow } from "@/lib/workflows/invite-member.ts";
+import { makePasswordLinkWorkflow } from "@/lib/workflows/make-password-link.ts";
 import { removeSecondStepWorkflow } from "@/lib/workflows/remove-second-step.ts";
 
 export async function addMember(_: FormState, data: FormData): Promise<FormState> {
@@ -54,4 +55,13 @@ export async function removeSecondStep(personId: string, _: FormState, __: FormD
   if (!outcome.ok) return errorReply(outcome.problems);
   revalidatePath(paths.people());
   return noticeReply(secondStepWords.removed(outcome.value.name));
+}
+
+/** Makes a link for a new password. It is told in the answer and nowhere kept. */
+export async function makePasswordLink(personId: string, _: FormState, __: FormData): Promise<FormState> {
+  const outcome = await makePasswordLinkWorkflow(await requestContext(), personId);
+  if (!outcome.ok) return errorReply(outcome.problems);
+  revalidatePath(paths.people());
+  const { name, token } = outcome.value;
+  return noticeReply(passwordLinkWords.made(name, `${environment().baseUrl}${paths.join(token)}`));
 }

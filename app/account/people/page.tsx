@@ -12,10 +12,10 @@ import { database } from "@/lib/store/database.ts";
 import { openInvitations } from "@/lib/store/invitations.ts";
 import { listPeople } from "@/lib/store/people.ts";
 import { peopleWithSecondStep } from "@/lib/store/second-steps.ts";
-import { inviteWords, roleWords, secondStepWords } from "@/lib/wording/account.ts";
+import { inviteWords, passwordLinkWords, roleWords, secondStepWords } from "@/lib/wording/account.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
 import { NewPasswordField } from "../new-password-field.tsx";
-import { addMember, inviteMember, removeSecondStep, withdrawInvitation } from "./actions.ts";
+import { addMember, inviteMember, makePasswordLink, removeSecondStep, withdrawInvitation } from "./actions.ts";
 
 export const metadata: Metadata = { title: "People", robots: { index: false } };
 
@@ -72,6 +72,29 @@ export default async function PeoplePage() {
                   </>
                 ),
               },
+              {
+                key: "password",
+                head: passwordLinkWords.column,
+                cell: (p) =>
+                  p.id === person.id ? (
+                    passwordLinkWords.own
+                  ) : (
+                    <ConfirmDialog
+                      ask={passwordLinkWords.ask}
+                      title={passwordLinkWords.askTitle(p.name)}
+                      keep={passwordLinkWords.close}
+                      form={
+                        <ActionForm
+                          action={makePasswordLink.bind(null, p.id)}
+                          submit={passwordLinkWords.submit}
+                          compact
+                        />
+                      }
+                    >
+                      <p>{passwordLinkWords.lead}</p>
+                    </ConfirmDialog>
+                  ),
+              },
             ]}
           />
         </Entry>
@@ -90,7 +113,11 @@ export default async function PeoplePage() {
               rowKey={(i) => i.id}
               columns={[
                 { key: "email", head: "E-mail", cell: (i) => i.email },
-                { key: "role", head: "Role", cell: (i) => roleWords[i.role] },
+                {
+                  key: "kind",
+                  head: inviteWords.kind,
+                  cell: (i) => inviteWords.kindOf(roleWords[i.role], i.account?.name),
+                },
                 { key: "until", head: "Works until", cell: (i) => plainDate(i.expiresAt.toISOString().slice(0, 10)) },
                 {
                   key: "withdraw",

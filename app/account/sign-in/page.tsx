@@ -6,6 +6,7 @@ import { TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { ownerExists } from "@/lib/store/people.ts";
+import { signInWords } from "@/lib/wording/account.ts";
 import { signIn } from "./actions.ts";
 
 export const metadata: Metadata = { title: "Sign in", robots: { index: false } };
@@ -30,6 +31,7 @@ export default async function SignInPage({ searchParams }: { searchParams: Promi
         />
         <input type="hidden" name="next" value={next} />
       </ActionForm>
+      <p>{signInWords.forgotten}</p>
     </>
   );
 }

@@ -9,12 +9,12 @@ import { paths } from "@/lib/platform/paths.ts";
 import { sha256 } from "@/lib/platform/sha256.ts";
 import { database } from "@/lib/store/database.ts";
 import { openInvitation } from "@/lib/store/invitations.ts";
-import { joinWords, roleWords } from "@/lib/wording/account.ts";
+import { joinWords, passwordLinkWords, roleWords } from "@/lib/wording/account.ts";
 import { problemSentence } from "@/lib/wording/problems.ts";
 import { NewPasswordField } from "../../new-password-field.tsx";
-import { join } from "./actions.ts";
+import { join, setNewPassword } from "./actions.ts";
 
-export const metadata: Metadata = { title: "Join the registry", robots: { index: false }, referrer: "no-referrer" };
+export const metadata: Metadata = { title: joinWords.anyTitle, robots: { index: false }, referrer: "no-referrer" };
 
 export default async function JoinPage({ params }: { params: Promise<{ token: string }> }) {
   const { token } = await params;
@@ -22,9 +22,28 @@ export default async function JoinPage({ params }: { params: Promise<{ token: st
   if (!invitation)
     return (
       <>
-        <PageHead title={joinWords.title} />
+        <PageHead title={joinWords.anyTitle} />
         <Warning>{problemSentence({ code: "invitation-gone" })}</Warning>
         <ButtonLink href={paths.signIn()}>{joinWords.toSignIn}</ButtonLink>
+      </>
+    );
+  const carried = (
+    <>
+      <input type="hidden" name="token" value={token} />
+      {/* So that a password manager keeps the address with the password. */}
+      <input type="hidden" name="email" autoComplete="username" value={invitation.email} readOnly />
+    </>
+  );
+  if (invitation.account)
+    return (
+      <>
+        <PageHead title={passwordLinkWords.title}>
+          <p>{passwordLinkWords.for(invitation.account.name, invitation.email)}</p>
+        </PageHead>
+        <ActionForm action={setNewPassword} submit={passwordLinkWords.set}>
+          {carried}
+          <NewPasswordField label={passwordLinkWords.password} />
+        </ActionForm>
       </>
     );
   return (
@@ -33,9 +52,7 @@ export default async function JoinPage({ params }: { params: Promise<{ token: st
         <p>{joinWords.as(invitation.email, roleWords[invitation.role])}</p>
       </PageHead>
       <ActionForm action={join} submit={joinWords.submit}>
-        <input type="hidden" name="token" value={token} />
-        {/* So that a password manager keeps the address with the password. */}
-        <input type="hidden" name="email" autoComplete="username" value={invitation.email} readOnly />
+        {carried}
         <TextField
           name="name"
           label={joinWords.name}
