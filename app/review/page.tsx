@@ -72,6 +72,7 @@ export default async function ReviewPage() {
             {
               key: "standing",
               head: "For you",
+              nowrap: true,
               cell: ({ concerned, record, claim }) => (
                 <>
                   {queueStanding(may(person, "review-item", { authors: concerned, state: record.item.state }))}

@@ -1,3 +1,5 @@
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { slugOf } from "@/lib/quantity/slug.ts";
 import { findItem } from "@/lib/store/items.ts";
@@ -13,6 +15,17 @@ describe("createItemWorkflow", () => {
     expect(first).toMatchObject({ slug: "blaer-becher-gross", state: "draft", createdById: context.person.id });
     expect(second.slug).toBe("blaer-becher-gross-2");
     expect(slugOf("ゆのみ")).toBe("item");
+  });
+
+  it("gives no item an address under /items that is a page of its own", async () => {
+    const context = await contextAs("tester");
+    const folder = join(import.meta.dirname, "..", "..", "app", "(catalogue)", "items");
+    const pages = readdirSync(folder, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory() && !/^[[_(]/.test(entry.name))
+      .map(({ name }) => name);
+    expect(pages).toContain("compare");
+    for (const page of pages)
+      expect(must(await createItemWorkflow(context, { ...mugWords, name: page })).slug).toBe(`${page}-2`);
   });
 
   it("takes a product code only with its right last digit", async () => {
