@@ -1,10 +1,15 @@
 import { join } from "node:path";
+import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { openDatabase } from "@/lib/store/database.ts";
+import { inviteWords, passwordLinkWords as linkWords, signInWords } from "@/lib/wording/account.ts";
+import { problemSentence } from "@/lib/wording/problems.ts";
 import { builtActions, sendAction, signedInCookie } from "../support/ask-door.ts";
+import { axe } from "../support/axe.ts";
+import { desktop, keepPicture, newPage, openBrowser, overflow, phone, signIn } from "../support/browser.ts";
 import { served } from "../support/served.ts";
 
-/** What keeps a sign-in somebody's own, over HTTP and without a browser. */
+/** What keeps a sign-in somebody's own: over HTTP, and without a browser where none is needed. */
 const actions = builtActions(join(import.meta.dirname, "..", ".."));
 const empty = { errors: [] };
 const send = (name: string, args: readonly unknown[], cookie = "") => {
@@ -13,8 +18,8 @@ const send = (name: string, args: readonly unknown[], cookie = "") => {
   return sendAction(served().base, action, args, { cookie, origin: served().base });
 };
 const enter = (credentials: string) => signedInCookie(served().base, actions, credentials);
-const isIn = async (cookie: string): Promise<boolean> =>
-  (await fetch(`${served().base}/bench`, { headers: { cookie }, redirect: "manual" })).status === 200;
+const isIn = async (cookie: string, at = "/bench"): Promise<boolean> =>
+  (await fetch(`${served().base}${at}`, { headers: { cookie }, redirect: "manual" })).status === 200;
 const cookieIn = (answer: Response): string =>
   answer.headers
     .getSetCookie()
@@ -107,6 +112,80 @@ describe("an invitation", () => {
     expect(JSON.stringify(await db.invitation.findMany())).not.toContain(token);
     expect(JSON.stringify(await db.auditEntry.findMany())).not.toContain(token);
     await db.$disconnect();
+  });
+});
+
+async function looksRight(page: Page, name: string): Promise<void> {
+  for (const viewport of [desktop, phone]) {
+    await page.setViewportSize(viewport);
+    expect(await axe(page), name).toEqual([]);
+    expect(await overflow(page), name).toBe(0);
+    await keepPicture(page, `${name}-${viewport.width}`);
+  }
+}
+
+describe("whoever has forgotten their password", () => {
+  it("is told whom to ask, and comes in again by a link that the owner makes, once", async () => {
+    const browser = await openBrowser();
+    const [address = "", forgotten = ""] = (served().passwords["reviewer"] ?? "").split(" ");
+    const before = await enter(`${address} ${forgotten}`);
+    const { page } = await newPage(browser);
+    await signIn(page, "owner");
+    await page.goto("/account/people");
+    await looksRight(page, "people");
+    // Nobody gives themselves a new password without the old one.
+    const links = page.getByRole("button", { name: linkWords.ask });
+    expect(await links.count()).toBe((await page.locator("#people tbody tr").count()) - 1);
+    const row = page.getByRole("row").filter({ hasText: address });
+    await row.getByRole("button", { name: linkWords.ask }).press("Enter");
+    const dialog = page.getByRole("dialog");
+    await dialog.getByText(linkWords.lead).waitFor();
+    await looksRight(page, "password-link-asked");
+    await dialog.getByRole("button", { name: linkWords.submit }).press("Enter");
+    await dialog.getByText("shown this once").waitFor();
+    await looksRight(page, "password-link-made");
+    expect(await dialog.evaluate((element) => element.scrollWidth - element.clientWidth)).toBe(0);
+    const link =
+      /http:\/\/\S+\/account\/join\/[\w-]+/.exec((await dialog.getByRole("status").textContent()) ?? "")?.[0] ?? "";
+    await page.keyboard.press("Escape");
+    const name = (await row.getByRole("rowheader").first().textContent()) ?? "";
+    await page.getByText(inviteWords.kindOf("reviewer", name), { exact: true }).waitFor();
+    await page.reload();
+    expect(await page.getByText("shown this once").count()).toBe(0);
+    await looksRight(page, "people-open-link");
+    // Until it is used nothing has changed.
+    expect(await isIn(before, "/account")).toBe(true);
+
+    const other = (await newPage(browser, { viewport: phone })).page;
+    await other.goto("/account/sign-in");
+    await other.getByText(signInWords.forgotten).waitFor();
+    await looksRight(other, "sign-in");
+    await other.goto(link);
+    await other.getByText(linkWords.for(name, address)).waitFor();
+    await looksRight(other, "new-password");
+    const field = other.getByLabel(linkWords.password);
+    await field.fill("123456789012345");
+    await field.press("Enter");
+    await other
+      .getByText(problemSentence({ code: "password-easy-to-guess" }))
+      .first()
+      .waitFor();
+    await looksRight(other, "new-password-refused");
+    await field.fill("nine enamel ladles");
+    await field.press("Enter");
+    await other.waitForURL(/\/account\/sign-in$/);
+    expect(await isIn(before, "/account")).toBe(false);
+    await expect(enter(`${address} ${forgotten}`)).rejects.toThrow("Not signed in");
+    await other.getByLabel("E-mail").fill(address);
+    await other.getByLabel("Password").fill("nine enamel ladles");
+    await other.getByLabel("Password").press("Enter");
+    await other.waitForURL((url) => !url.pathname.endsWith("/sign-in"));
+    await other.goto(link);
+    await other.getByText(problemSentence({ code: "invitation-gone" })).waitFor();
+    await looksRight(other, "link-gone");
+    await page.reload();
+    await page.getByText(inviteWords.none).waitFor();
+    await browser.close();
   });
 });
 
