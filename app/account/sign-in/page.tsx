@@ -19,19 +19,21 @@ export default async function SignInPage({ searchParams }: { searchParams: Promi
       <PageHead title="Sign in">
         <p>For the people who test and review. Readers need no account: everything published is open.</p>
       </PageHead>
-      <ActionForm action={signIn} submit="Sign in">
-        <TextField name="email" label="E-mail" type="email" autoComplete="username" required width={32} />
-        <TextField
-          name="password"
-          label="Password"
-          type="password"
-          autoComplete="current-password"
-          required
-          width={32}
-        />
-        <input type="hidden" name="next" value={next} />
-      </ActionForm>
-      <p>{signInWords.forgotten}</p>
+      <div className="flow">
+        <ActionForm action={signIn} submit="Sign in">
+          <TextField name="email" label="E-mail" type="email" autoComplete="username" required width={32} />
+          <TextField
+            name="password"
+            label="Password"
+            type="password"
+            autoComplete="current-password"
+            required
+            width={32}
+          />
+          <input type="hidden" name="next" value={next} />
+        </ActionForm>
+        <p>{signInWords.forgotten}</p>
+      </div>
     </>
   );
 }

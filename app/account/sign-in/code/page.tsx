@@ -21,19 +21,21 @@ export default async function SignInCodePage({ searchParams }: { searchParams: P
       <PageHead title={words.enterTitle}>
         <p>{words.enterLead}</p>
       </PageHead>
-      <ActionForm
-        action={enterSignInCode}
-        submit={words.enter}
-        after={
-          <ButtonLink kind="quiet" href={paths.signIn()}>
-            {words.anew}
-          </ButtonLink>
-        }
-      >
-        <CodeField label={words.code} hint={words.codeHint} />
-        <input type="hidden" name="next" value={next} />
-      </ActionForm>
-      <p>{words.lost}</p>
+      <div className="flow">
+        <ActionForm
+          action={enterSignInCode}
+          submit={words.enter}
+          after={
+            <ButtonLink kind="quiet" href={paths.signIn()}>
+              {words.anew}
+            </ButtonLink>
+          }
+        >
+          <CodeField label={words.code} hint={words.codeHint} />
+          <input type="hidden" name="next" value={next} />
+        </ActionForm>
+        <p>{words.lost}</p>
+      </div>
     </>
   );
 }
