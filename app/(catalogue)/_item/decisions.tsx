@@ -1,5 +1,4 @@
 import type { ReactNode } from "react";
-import { asWritten } from "@/app/_components/as-written.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { PageLink } from "@/app/_components/page-link.tsx";
 import { Verdict } from "@/app/_components/verdict.tsx";
@@ -9,8 +8,9 @@ import { turnsText } from "@/lib/wording/guard-bands.ts";
 import { itemPageIn } from "@/lib/wording/item-page.ts";
 import type { Language } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
-import { reasonTold, sharedReasons } from "@/lib/wording/reasons.ts";
+import { sharedReasons } from "@/lib/wording/reasons.ts";
 import { limitName, sureness, verdictsIn } from "@/lib/wording/verdicts.ts";
+import { reasonShown } from "./reason-shown.ts";
 
 /** How a result stands to every limit: a table of those it is held against, and why the others cannot be. */
 export function Decisions({
@@ -43,14 +43,14 @@ function NotComparable({ decisions, language }: { decisions: SnapshotDecision[];
       <h3>{notComparable.title}</h3>
       {sharedReasons(decisions, (d) => d.why).map(({ shared, each }) => (
         <div key={shared} className="small">
-          <p>{reasonTold(shared, language) ?? asWritten(shared, language)}</p>
+          <p>{reasonShown(shared, language)}</p>
           <ul>
             {each.map(({ of, own }) => (
               <li key={`${of.limitId} ${of.day} ${of.value}`}>
                 <PageLink href={pathsIn[language].limit(of.limitId)} language={language}>
                   {limitName(of, language)}
                 </PageLink>
-                . {reasonTold(own, language) ?? asWritten(own, language)}{" "}
+                . {reasonShown(own, language)}{" "}
                 {notComparable.about(
                   fails[of.failsAt],
                   plainDate(of.day, language),
@@ -84,7 +84,7 @@ function Compared({
       caption={caption}
       rows={decisions}
       rowKey={(d) => `${d.limitId} ${d.day} ${d.value}`}
-      rowNote={(d) => reasonTold(d.why, language) ?? asWritten(d.why, language)}
+      rowNote={(d) => reasonShown(d.why, language)}
       columns={[
         {
           key: "limit",

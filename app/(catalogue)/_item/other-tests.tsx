@@ -9,8 +9,8 @@ import { itemPageIn } from "@/lib/wording/item-page.ts";
 import type { Language } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import { otherTestsIn, otherTestText, otherTestTitle } from "@/lib/wording/other-tests.ts";
-import { reasonTold } from "@/lib/wording/reasons.ts";
 import { limitName, verdictsIn } from "@/lib/wording/verdicts.ts";
+import { reasonShown } from "./reason-shown.ts";
 
 type Specimens = Snapshot["specimens"];
 
@@ -84,7 +84,7 @@ export function OtherTest({
           caption={page.decisionsCaption(title)}
           rows={test.decisions}
           rowKey={(d) => `${d.limitId} ${d.day} ${d.value}`}
-          rowNote={(d) => reasonTold(d.why, language) ?? written(d.why)}
+          rowNote={(d) => reasonShown(d.why, language)}
           columns={[
             {
               key: "limit",
