@@ -19,9 +19,10 @@ const refusals: Record<string, Problem> = {
   TWO_FACTOR_NOT_ENABLED: { code: "second-step-is-off" },
 };
 
-async function asked<T>(work: Promise<T>): Promise<Outcome<T>> {
+/** What better-auth answers, as `read` takes it, or its refusal as ours. */
+async function asked<T, U>(work: Promise<T>, read: (answer: T) => U): Promise<Outcome<U>> {
   try {
-    return done(await work);
+    return done(read(await work));
   } catch (error) {
     const problem = refusals[(error as { body?: { code?: string } }).body?.code ?? ""];
     if (!problem) throw error;
@@ -29,21 +30,22 @@ async function asked<T>(work: Promise<T>): Promise<Outcome<T>> {
   }
 }
 
+const nothing = () => null;
+
 /** The secret of an otpauth address, as a person types it where nothing scans: base 32, in groups of four. */
 const spelt = (uri: string): string =>
   (new URL(uri).searchParams.get("secret") ?? "").replaceAll(/(.{4})(?=.)/g, "$1 ");
 
 /** A new key for whoever is signed in and knows their password. It counts from the first code on that `confirmKey` has seen. */
-export async function makeKey(
+export const makeKey = (
   auth: Auth,
   headers: Headers,
   password: string,
-): Promise<Outcome<{ uri: string; spelt: string }>> {
-  const made = await asked(auth.api.enableTwoFactor({ body: { password, method: "totp" }, headers }));
-  if (!made.ok) return made;
-  if (made.value.method !== "totp") throw new Error("A key was asked for and none came.");
-  return done({ uri: made.value.totpURI, spelt: spelt(made.value.totpURI) });
-}
+): Promise<Outcome<{ uri: string; spelt: string }>> =>
+  asked(auth.api.enableTwoFactor({ body: { password, method: "totp" }, headers }), (made) => {
+    if (made.method !== "totp") throw new Error("A key was asked for and none came.");
+    return { uri: made.totpURI, spelt: spelt(made.totpURI) };
+  });
 
 /**
  * Takes one code of the app for one person once: RFC 6238 §5.2 has a code accepted a single time, and better-auth does not remember it. A
@@ -60,10 +62,9 @@ export async function takeCode(db: Db, userId: string, code: string, now: Date):
 export async function confirmKey(auth: Auth, headers: Headers, userId: string, code: string): Promise<Outcome<null>> {
   const { internalAdapter } = await auth.$context;
   const before = await internalAdapter.listSessions(userId);
-  const right = await asked(auth.api.verifyTOTP({ body: { code }, headers }));
-  if (!right.ok) return right;
-  for (const { token } of before) await internalAdapter.deleteSession(token);
-  return done(null);
+  const right = await asked(auth.api.verifyTOTP({ body: { code }, headers }), nothing);
+  if (right.ok) for (const { token } of before) await internalAdapter.deleteSession(token);
+  return right;
 }
 
 /** The recovery codes that are left, in the clear. For the moment in which they are shown, and to count them. */
@@ -71,16 +72,12 @@ export const recoveryCodes = async (auth: Auth, userId: string): Promise<string[
   (await auth.api.viewBackupCodes({ body: { userId } })).backupCodes;
 
 /** Ten new recovery codes in place of those that are left. */
-export async function renewRecoveryCodes(auth: Auth, headers: Headers, password: string): Promise<Outcome<string[]>> {
-  const made = await asked(auth.api.generateBackupCodes({ body: { password }, headers }));
-  return made.ok ? done(made.value.backupCodes) : made;
-}
+export const renewRecoveryCodes = (auth: Auth, headers: Headers, password: string): Promise<Outcome<string[]>> =>
+  asked(auth.api.generateBackupCodes({ body: { password }, headers }), ({ backupCodes }) => backupCodes);
 
 /** No code is asked for any more. This browser's session is made anew. */
-export async function dropKey(auth: Auth, headers: Headers, password: string): Promise<Outcome<null>> {
-  const off = await asked(auth.api.disableTwoFactor({ body: { password }, headers }));
-  return off.ok ? done(null) : off;
-}
+export const dropKey = (auth: Auth, headers: Headers, password: string): Promise<Outcome<null>> =>
+  asked(auth.api.disableTwoFactor({ body: { password }, headers }), nothing);
 
 /**
  * The second step of a sign-in: a code of the app or a recovery code. Only then is there a session, and a new one. Better-auth ends the
@@ -94,12 +91,8 @@ export async function enterCode(
   const read = readCode(asking.typed);
   if (!read) return refused({ code: "no-code", where: { field: "code" }, found: asking.typed.slice(0, 20) });
   const body = { code: read.code };
-  if (read.kind === "recovery") {
-    const right = await asked(auth.api.verifyBackupCode({ body, headers }));
-    return right.ok ? done(null) : right;
-  }
+  if (read.kind === "recovery") return asked(auth.api.verifyBackupCode({ body, headers }), nothing);
   const used = await takeCode(asking.db, asking.userId, read.code, asking.now);
   if (used) return refused(used);
-  const right = await asked(auth.api.verifyTOTP({ body, headers }));
-  return right.ok ? done(null) : right;
+  return asked(auth.api.verifyTOTP({ body, headers }), nothing);
 }
