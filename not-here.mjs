@@ -1,7 +1,6 @@
 // What is answered for an address at which there is nothing. The framework sends a document that only its scripts fill, blank
 // without them (github.com/vercel/next.js/issues/62228); a page of the same words stands in its place, in the language of the
 // address. Signed-in pages need scripts anyway and keep the framework's answer.
-import { onlyRead } from "./page-cache.mjs";
 
 const paths = { en: "/not-here", es: "/es/not-here" };
 const goodFor = 60_000;
@@ -14,7 +13,7 @@ export function notHerePages(base) {
     asked = Date.now();
     for (const [language, path] of Object.entries(paths)) {
       const answer = await fetch(base + path);
-      if (answer.ok) pages[language] = Buffer.from(onlyRead(await answer.text()));
+      if (answer.ok) pages[language] = Buffer.from(await answer.arrayBuffer());
     }
   };
   const pageOf = (language) => {

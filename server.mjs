@@ -1,19 +1,19 @@
-// Serves the built product at PORT: the framework's own handler with the kept item pages before it, and
-// a page of its own for addresses at which there is nothing. `npm start`, `npm run demo`
+// Serves the built product at PORT: the framework's own handler with readers' pages before it, and a
+// page of its own for addresses at which there is nothing. `npm start`, `npm run demo`
 // and the tests all run this file.
 import { channel } from "node:diagnostics_channel";
 import { createServer } from "node:http";
 import { fileURLToPath } from "node:url";
 import next from "next";
 import { notHerePages, withNotHere } from "./not-here.mjs";
-import { withKeptPages } from "./page-cache.mjs";
+import { withReadersPages } from "./page-cache.mjs";
 
 process.env.NODE_ENV = "production";
 const port = Number(process.env.PORT ?? 3000);
 const app = next({ dev: false, dir: fileURLToPath(new URL(".", import.meta.url)), port });
 await app.prepare();
 const nothing = notHerePages(`http://127.0.0.1:${port}`);
-const answer = withNotHere(withKeptPages(app.getRequestHandler()), nothing.pageOf);
+const answer = withNotHere(withReadersPages(app.getRequestHandler()), nothing.pageOf);
 const server = createServer((req, res) => {
   answer(req, res).catch((error) => {
     console.error(error);

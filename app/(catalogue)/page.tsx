@@ -12,6 +12,7 @@ import { catalogueIn, explainedVerdicts } from "@/lib/wording/catalogue.ts";
 import { cautionsIn } from "@/lib/wording/cautions.ts";
 import type { Language } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { scanWordsIn } from "@/lib/wording/scan.ts";
 import { verdictsIn } from "@/lib/wording/verdicts.ts";
 import { HitList } from "./_item/hit-list.tsx";
 import styles from "./front.module.css";
@@ -48,6 +49,9 @@ export default async function FrontPage({ language = "en" }: Props) {
           size="large"
           language={language}
         />
+        <p>
+          <a href={here.scan()}>{scanWordsIn[language].open}</a>
+        </p>
       </div>
       <Ledger>
         <Entry title={frontPage.whatTitle} id="what">

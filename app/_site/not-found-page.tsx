@@ -7,11 +7,11 @@ import type { Language } from "@/lib/wording/language.ts";
 export function NotFoundPage({ language }: { language: Language }) {
   const words = catalogueIn[language].notFound;
   return (
-    <div data-only-read>
+    <>
       <PageHead title={words.title}>
         <p>{words.text}</p>
       </PageHead>
       <SearchForm id="lost-search" label={words.search} size="large" language={language} />
-    </div>
+    </>
   );
 }

@@ -10,6 +10,8 @@ export const paths = {
   /** Two to four items side by side. */
   compare: (slugs: readonly string[] = []) =>
     `/items/compare${slugs.map((slug, i) => `${i ? "&" : "?"}item=${q(slug)}`).join("")}`,
+  /** Where the camera reads a bar code. */
+  scan: () => "/scan",
   item: (slug: string) => `/items/${q(slug)}`,
   revision: (slug: string, revision: number) => `/items/${q(slug)}/revisions/${revision}`,
   /** Where a reader's own browser makes a revision's figures again. */

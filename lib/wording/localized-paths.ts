@@ -6,6 +6,7 @@ const translated = [
   "home",
   "items",
   "compare",
+  "scan",
   "item",
   "revision",
   "difference",

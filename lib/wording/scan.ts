@@ -14,7 +14,10 @@ export const scanWords = {
   refused: "The camera was not allowed. Allow it in the browser’s settings, or type the number under the bars.",
   noCamera: "No camera was found here. Type the number under the bars.",
   trouble: "The camera could not be used. Type the number under the bars.",
-  close: "Close",
+  unscripted: "The camera needs scripts, and they are off in this browser. Type the number under the bars instead.",
+  again: "Try the camera again",
+  number: "Or type the number under the bars",
+  numberHint: "8 to 14 digits. The picture stays on this device: only the number is looked up.",
 } as const;
 export type ScanWords = Sentences<typeof scanWords>;
 export const scanWordsIn: ByLanguage<ScanWords> = { en: scanWords, es: spanish };

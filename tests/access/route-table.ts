@@ -35,6 +35,7 @@ GET    /requests/[id]/feed.xml                                    200     200   
 page   /requests/[id]                                             200     200     200     200     200     200     -
 page   /requests/new                                              200     200     200     200     200     200     -
 POST   /requests/send                                             303     303     303     303     303     303     303
+page   /scan                                                      200     200     200     200     200     200     -
 action _draft/actions.ts submitItem                               sign in sign in yes     yes     role    yes     500
 action _draft/actions.ts startRevision                            sign in sign in yes     yes     role    yes     500
 action _draft/actions.ts dropRevision                             sign in sign in yes     yes     role    yes     500
@@ -177,6 +178,7 @@ page   /es                                                        200     200   
 GET    /es/requests/[id]/feed.xml                                 200     200     200     200     200     200     -
 page   /es/requests/[id]                                          200     200     200     200     200     200     -
 page   /es/requests/new                                           200     200     200     200     200     200     -
+page   /es/scan                                                   200     200     200     200     200     200     -
 GET    /feed.json                                                 200     200     200     200     200     200     -
 GET    /feed.xml                                                  200     200     200     200     200     200     -
 GET    /healthz                                                   200     200     200     200     200     200     -

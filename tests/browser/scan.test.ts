@@ -31,9 +31,12 @@ describe("a bar code held before the camera", () => {
     await page.goto("/items");
     await page.waitForLoadState("networkidle");
     expect(asked.filter((url) => url.endsWith(".wasm"))).toEqual([]);
-    await page.getByRole("button", { name: "Scan the bar code" }).click();
+    await page.getByRole("link", { name: "Scan the bar code" }).click();
     await page.waitForURL(/q=2000004170011/, { timeout: 60_000 });
     expect(await page.getByRole("link", { name: /Swing-top storage jar/ }).count()).toBe(1);
+    // The search is what one goes back to, not the camera.
+    await page.goBack();
+    expect(new URL(page.url()).pathname + new URL(page.url()).search).toBe("/items");
     expect(asked.filter((url) => new URL(url).host !== new URL(page.url()).host && !url.startsWith("blob:"))).toEqual(
       [],
     );
@@ -44,19 +47,34 @@ describe("a bar code held before the camera", () => {
   it("says so where it may not look, and lets the reader type", async () => {
     const browser = await launchBrowser(["--use-fake-device-for-media-stream"]);
     const { page, context } = await newPage(browser, { viewport: phone, permissions: [] });
-    await page.goto("/items");
-    await page.getByRole("button", { name: "Scan the bar code" }).click();
-    const dialog = page.getByRole("dialog");
-    await dialog
+    await page.goto("/scan");
+    await page
+      .getByRole("status")
       .getByText(/type the number under the bars/i)
-      .first()
       .waitFor();
     expect((await new AxeBuilder({ page }).analyze()).violations.map((v) => v.id)).toEqual([]);
     expect(await overflow(page)).toBe(0);
     await keepPicture(page, "scan-refused-phone");
-    await page.keyboard.press("Escape");
-    expect(await dialog.count()).toBe(0);
+    await context.grantPermissions(["camera"]);
+    await page.getByRole("button", { name: "Try the camera again" }).click();
+    await page.getByText("Looking for a bar code").waitFor();
+    await page.getByLabel("Or type the number under the bars").fill("2000004170011");
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/q=2000004170011/);
     await context.close();
+    await browser.close();
+  });
+
+  it("says what to do without scripts", async () => {
+    const browser = await launchBrowser();
+    const { page } = await newPage(browser, { viewport: phone, javaScriptEnabled: false });
+    await page.goto("/es/scan");
+    expect(await page.getByText("están desactivados").count()).toBe(1);
+    expect(await page.getByText("Encendiendo la cámara").count()).toBe(0);
+    await page.getByLabel("O escriba el número").fill("2000004170011");
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/es\/items\?q=2000004170011/);
+    expect(await page.getByRole("link", { name: /Swing-top storage jar/ }).count()).toBe(1);
     await browser.close();
   });
 });

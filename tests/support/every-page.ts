@@ -14,6 +14,7 @@ const fixedPublic: [string, string][] = [
   ["items", "/items"],
   ["search", "/items?q=mug"],
   ["search-none", "/items?q=zebra%20teapot"],
+  ["scan", "/scan"],
   ["limits", "/limits"],
   ["methods", "/methods"],
   ["amounts", "/amounts"],
@@ -30,6 +31,7 @@ const fixedPublic: [string, string][] = [
   ["es-front", "/es"],
   ["es-search", "/es/items?q=mug"],
   ["es-search-none", "/es/items?q=zebra%20teapot"],
+  ["es-scan", "/es/scan"],
   ["es-limits", "/es/limits"],
   ["es-methods", "/es/methods"],
   [

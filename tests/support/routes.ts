@@ -3,14 +3,19 @@ import { join } from "node:path";
 
 const app = join(import.meta.dirname, "..", "..", "app");
 
-/** Every page of the product as its route, "/items/[slug]": groups in brackets are no part of an address. */
-export const pageRoutes = (): string[] =>
+/** Every page of the product: its file from the root, and its route, "/items/[slug]"; groups in brackets are no part of an address. */
+export const pageFiles = (): { file: string; route: string }[] =>
   readdirSync(app, { recursive: true, encoding: "utf8" })
     .filter((file) => file.endsWith("page.tsx") && /(^|\/)page\.tsx$/.test(file))
     .map((file) => {
       const segments = file.split("/").slice(0, -1);
-      return `/${segments.filter((segment) => !segment.startsWith("(")).join("/")}`;
-    })
+      return { file: `app/${file}`, route: `/${segments.filter((segment) => !segment.startsWith("(")).join("/")}` };
+    });
+
+/** The routes of all pages, in order. */
+export const pageRoutes = (): string[] =>
+  pageFiles()
+    .map(({ route }) => route)
     .sort();
 
 const fits = (route: string, path: string): boolean => {

@@ -68,7 +68,7 @@ export function ItemView({
   const photo = snapshot.photos[0];
   const parts = partNamesOf(snapshot.specimens);
   return (
-    <article data-only-read>
+    <article>
       <JsonLd data={itemJsonLd({ snapshot, entry }, baseUrl, language)} />
       <PageHead
         title={asWritten(snapshot.item.name, language)}

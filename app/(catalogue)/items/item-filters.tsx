@@ -1,7 +1,6 @@
-import { Actions, Button } from "@/app/_components/button.tsx";
+import { Actions, Button, ButtonLink } from "@/app/_components/button.tsx";
 import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
-import { ScanButton } from "@/app/_components/scan-button.tsx";
 import { ageGroups, itemCategories, materials } from "@/lib/quantity/item-words.ts";
 import type { FacetCounts } from "@/lib/store/search.ts";
 import { catalogueIn } from "@/lib/wording/catalogue.ts";
@@ -9,6 +8,7 @@ import { elementTitle } from "@/lib/wording/elements.ts";
 import { labelOf, labelsIn } from "@/lib/wording/labels.ts";
 import type { Language } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
+import { scanWordsIn } from "@/lib/wording/scan.ts";
 import { verdictsIn } from "@/lib/wording/verdicts.ts";
 import type { ItemSearch } from "./item-search.ts";
 import styles from "./items.module.css";
@@ -53,7 +53,7 @@ export function ItemFilters({ search, counts, language }: { search: ItemSearch; 
         <Button kind="primary" type="submit">
           {searchPage.search}
         </Button>
-        <ScanButton field="items-q" language={language} />
+        <ButtonLink href={pathsIn[language].scan()}>{scanWordsIn[language].open}</ButtonLink>
       </Actions>
       <div className={styles.more}>
         <Disclosure summary={searchPage.more} open={more}>

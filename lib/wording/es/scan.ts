@@ -13,5 +13,9 @@ export const scanWords: ScanWords = {
     "No se permitió usar la cámara. Permítalo en los ajustes del navegador, o escriba el número que hay bajo las barras.",
   noCamera: "No se encontró ninguna cámara. Escriba el número que hay bajo las barras.",
   trouble: "No se pudo usar la cámara. Escriba el número que hay bajo las barras.",
-  close: "Cerrar",
+  unscripted:
+    "La cámara necesita scripts, y en este navegador están desactivados. Escriba el número que hay bajo las barras.",
+  again: "Probar otra vez con la cámara",
+  number: "O escriba el número que hay bajo las barras",
+  numberHint: "De 8 a 14 cifras. La imagen no sale de este aparato: solo se busca el número.",
 };

@@ -17,7 +17,7 @@ async function detectorHere(): Promise<Detector> {
   if (own && (await own.getSupportedFormats().catch((): readonly string[] => [])).includes("ean_13"))
     return new own({ formats });
   const { BarcodeDetector, prepareZXingModule } = await import("barcode-detector/ponyfill");
-  const address = new URL("../../node_modules/zxing-wasm/dist/reader/zxing_reader.wasm", import.meta.url).href;
+  const address = new URL("../../../node_modules/zxing-wasm/dist/reader/zxing_reader.wasm", import.meta.url).href;
   prepareZXingModule({ overrides: { locateFile: () => address } });
   return new BarcodeDetector({ formats: formats as never }) as Detector;
 }
