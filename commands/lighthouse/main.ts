@@ -38,7 +38,8 @@ const reportSchema = z.object({
 const folder = join(import.meta.dirname, "..", "..", ".cache", "lighthouse-reports");
 mkdirSync(folder, { recursive: true });
 
-async function judged(url: string, name: string): Promise<z.infer<typeof reportSchema>> {
+/** One page judged. Its recording of a load fails now and then, which says nothing about the page: then once more. */
+async function judged(url: string, name: string, triesLeft = 1): Promise<z.infer<typeof reportSchema>> {
   const file = join(folder, `${name}.json`);
   const flags =
     "--headless=new --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking";
@@ -49,6 +50,7 @@ async function judged(url: string, name: string): Promise<z.infer<typeof reportS
     env,
   });
   const code = await new Promise((resolve) => done.once("exit", resolve));
+  if (code !== 0 && triesLeft > 0) return judged(url, name, triesLeft - 1);
   if (code !== 0) throw new Error(`Lighthouse gave up on ${url}.`);
   return reportSchema.parse(JSON.parse(readFileSync(file, "utf8")));
 }

@@ -1,7 +1,7 @@
 "use client";
 
 import { useEffect, useRef, useState } from "react";
-import { Actions, Button } from "@/app/_components/button.tsx";
+import { Button } from "@/app/_components/button.tsx";
 import { useScripted } from "@/app/_components/use-scripted.ts";
 import type { Language } from "@/lib/wording/language.ts";
 import { pathsIn } from "@/lib/wording/localized-paths.ts";
@@ -51,18 +51,16 @@ export function Camera({ language }: { language: Language }) {
 
   return (
     <div className="flow">
-      <video ref={video} className={styles.video} playsInline muted hidden={failed} aria-label={words.picture} />
-      <noscript>
-        <p>{words.unscripted}</p>
-      </noscript>
-      <p role="status">
+      <div className={styles.frame}>
+        <video ref={video} playsInline muted hidden={failed || !scripted} aria-label={words.picture} />
+        {failed ? <Button onClick={() => setAttempt(attempt + 1)}>{words.again}</Button> : null}
+        <noscript>
+          <p>{words.unscripted}</p>
+        </noscript>
+      </div>
+      <p role="status" className={styles.said}>
         <strong>{scripted ? said : null}</strong>
       </p>
-      {failed ? (
-        <Actions>
-          <Button onClick={() => setAttempt(attempt + 1)}>{words.again}</Button>
-        </Actions>
-      ) : null}
     </div>
   );
 }
