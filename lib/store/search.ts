@@ -216,28 +216,26 @@ const pages: Record<SearchSort, PageOf> = {
     const [, offsetText, headText] = /^(\d{1,6})x(\d{1,12})$/.exec(cursor ?? "") ?? [];
     const offset = Number(offsetText ?? 0);
     const head = headText === undefined ? await headOf(db) : Number(headText);
-    const { seq, fit, holds } = askedOf(db, match);
-    const rows = await db.$queryRaw<(SeqRow & { n: number | bigint })[]>`SELECT seq, count(*) OVER () AS n FROM (
-        SELECT ${seq} AS seq, ${fit} AS fit FROM item_search
-        WHERE ${holds} AND ${seq} <= CAST(${head} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${rankedMatches}) m
-      ORDER BY fit, seq DESC LIMIT ${take} OFFSET ${offset}`;
-    const told = Number(rows[0]?.n ?? 0);
-    const broad = closer !== null && (told >= rankedMatches || (told === 0 && offset > 0));
+    const ranked = await newestByFit(db, match, head);
+    const broad = closer !== null && ranked.length === rankedMatches;
+    const seqs = broad ? closerFirst(ranked, await newestMatches(db, closer, head + 1, rankedMatches)) : ranked;
     return {
-      seqs: broad ? await closerFirst(db, match, closer, { head, take, offset }) : numbers(rows),
+      seqs: seqs.slice(offset, offset + take),
       next: (shown) => `${offset + shown.length}x${head}`,
       // Not on a later page, which leaves out what was published since; and not where only some were looked at.
-      ...(cursor === undefined && told < rankedMatches ? { total: told } : {}),
+      ...(cursor === undefined && ranked.length < rankedMatches ? { total: ranked.length } : {}),
     };
   },
   newest: async (db, match, cursor, take) => {
     const before = /^\d{1,12}$/.test(cursor ?? "") ? Number(cursor) : Number.MAX_SAFE_INTEGER;
-    const rows =
+    const seqs =
       match === null
-        ? await db.$queryRaw<SeqRow[]>`
-            SELECT seq FROM item_listing WHERE seq < CAST(${before} AS BIGINT) ORDER BY seq DESC LIMIT ${take}`
+        ? numbers(
+            await db.$queryRaw<SeqRow[]>`
+            SELECT seq FROM item_listing WHERE seq < CAST(${before} AS BIGINT) ORDER BY seq DESC LIMIT ${take}`,
+          )
         : await newestMatches(db, match, before, take);
-    return { seqs: numbers(rows), next: afterLast };
+    return { seqs, next: afterLast };
   },
   name: async (db, match, cursor, take) => {
     const last = /^\d{1,12}$/.test(cursor ?? "") ? await nameKeyAt(db, Number(cursor)) : { nameKey: "", seq: 0 };
@@ -252,30 +250,39 @@ const pages: Record<SearchSort, PageOf> = {
   },
 };
 
-/** For more matches than are ranked: those that hold the words in name or marks, then the rest of the newest by their fit. */
-async function closerFirst(
-  db: Db,
-  match: SearchTerm,
-  closer: SearchTerm,
-  { head, take, offset }: { head: number; take: number; offset: number },
-): Promise<number[]> {
-  const near = askedOf(db, closer);
+/** The newest matches, the best first. */
+async function newestByFit(db: Db, match: SearchTerm, head: number): Promise<number[]> {
   const { seq, fit, holds } = askedOf(db, match);
-  const rows = await db.$queryRaw<SeqRow[]>`SELECT seq FROM (
-      SELECT * FROM (SELECT ${near.seq} AS seq, 0 AS tier, CAST(NULL AS REAL) AS fit FROM item_search
-        WHERE ${near.holds} AND ${near.seq} <= CAST(${head} AS BIGINT) ORDER BY ${near.seq} DESC LIMIT ${rankedMatches}) a
-      UNION ALL
-      SELECT * FROM (SELECT ${seq} AS seq, 1 AS tier, ${fit} AS fit FROM item_search
-        WHERE ${holds} AND ${seq} <= CAST(${head} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${rankedMatches}) b) both_tiers
-    GROUP BY seq ORDER BY min(tier), coalesce(min(fit), 0), seq DESC LIMIT ${take} OFFSET ${offset}`;
-  return numbers(rows);
+  return listed(
+    await db.$queryRaw<Listed>`SELECT string_agg(CAST(seq AS text), ',' ORDER BY fit, seq DESC) AS seqs FROM (
+      SELECT ${seq} AS seq, ${fit} AS fit FROM item_search
+      WHERE ${holds} AND ${seq} <= CAST(${head} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${rankedMatches}) m`,
+  );
 }
 
-function newestMatches(db: Db, match: SearchTerm, before: number, take: number): Promise<SeqRow[]> {
-  const { seq, holds } = askedOf(db, match);
-  return db.$queryRaw<SeqRow[]>`SELECT ${seq} AS seq FROM item_search
-    WHERE ${holds} AND ${seq} < CAST(${before} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${take}`;
+/** For more matches than are ranked: those that hold the words in name or marks, then the rest of the newest; each by fit where it is known. */
+function closerFirst(ranked: number[], closer: number[]): number[] {
+  const [isCloser, isRanked] = [new Set(closer), new Set(ranked)];
+  return [
+    ...ranked.filter((seq) => isCloser.has(seq)),
+    ...closer.filter((seq) => !isRanked.has(seq)),
+    ...ranked.filter((seq) => !isCloser.has(seq)),
+  ];
 }
+
+/** The newest matches of those published before. */
+async function newestMatches(db: Db, match: SearchTerm, before: number, take: number): Promise<number[]> {
+  const { seq, holds } = askedOf(db, match);
+  return listed(
+    await db.$queryRaw<Listed>`SELECT string_agg(CAST(seq AS text), ',' ORDER BY seq DESC) AS seqs FROM (
+      SELECT ${seq} AS seq FROM item_search
+      WHERE ${holds} AND ${seq} < CAST(${before} AS BIGINT) ORDER BY ${seq} DESC LIMIT ${take}) m`,
+  );
+}
+
+/** Numbers as one text: two thousand rows cost more to hand over than to find. */
+type Listed = { seqs: string | null }[];
+const listed = ([row]: Listed): number[] => row?.seqs?.split(",").map(Number) ?? [];
 
 async function headOf(db: Db): Promise<number> {
   const [row] = await db.$queryRaw<SeqRow[]>`SELECT coalesce(max(seq), 0) AS seq FROM item_listing`;
