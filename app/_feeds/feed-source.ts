@@ -16,7 +16,7 @@ export async function feedSource(
   language: Language,
 ): Promise<{ revisions: PublishedItem[]; frame: FeedFrame }> {
   const [revisions, first, { name }] = await Promise.all([
-    recentRevisions(feedLength, kind === "all" ? null : ["correction", "withdrawal"]),
+    recentRevisions(feedLength, kind === "all" ? {} : { kinds: ["correction", "withdrawal"] }),
     logEntryAt(1),
     registry(database()),
   ]);

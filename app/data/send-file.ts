@@ -3,6 +3,7 @@ import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { type RegistryFile, registryFiles } from "@/lib/workflows/registry-files.ts";
 import { registryAt } from "./registry-at.ts";
+import { streamed } from "./streamed.ts";
 
 /** One file of the data package, sent while it is made. */
 export const sendFile = (request: Request, file: RegistryFile): Promise<Response> =>
@@ -22,18 +23,3 @@ export const sendFile = (request: Request, file: RegistryFile): Promise<Response
       },
     });
   });
-
-/** Text made piece by piece as a stream of UTF-8, made no faster than it is taken. */
-function streamed(chunks: AsyncGenerator<string>): ReadableStream<Uint8Array> {
-  const encoder = new TextEncoder();
-  return new ReadableStream({
-    async pull(controller) {
-      const { done, value } = await chunks.next();
-      if (done) controller.close();
-      else controller.enqueue(encoder.encode(value));
-    },
-    async cancel() {
-      await chunks.return(undefined);
-    },
-  });
-}

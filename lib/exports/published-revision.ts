@@ -8,13 +8,3 @@ export const absoluteUrl = (baseUrl: string, path: string): string => `${baseUrl
 
 /** The time that files state which were made before anything was published: they must state one, and never change. */
 export const beforeAnything = "1970-01-01T00:00:00Z";
-
-/** The newest revision of each item, in the order of their newest entries, newest first. */
-export function newestRevisions<T extends Pick<PublishedRevision, "entry">>(revisions: readonly T[]): T[] {
-  const newest = new Map<string, T>();
-  for (const one of revisions) {
-    const known = newest.get(one.entry.slug);
-    if (!known || one.entry.revision > known.entry.revision) newest.set(one.entry.slug, one);
-  }
-  return [...newest.values()].sort((a, b) => b.entry.seq - a.entry.seq);
-}

@@ -36,9 +36,10 @@ export const paths = {
   amounts: (query = "") => `/amounts${query === "" ? "" : `?${query}`}`,
   amountsSvg: (query = "") => `/amounts/drawing.svg${query === "" ? "" : `?${query}`}`,
   amountsPng: (query = "") => `/amounts/drawing.png${query === "" ? "" : `?${query}`}`,
-  corrections: () => "/corrections",
+  /** Revisions with a reason, the newest before entry `before` of the log first. */
+  corrections: (before?: number) => `/corrections${before ? `?before=${before}` : ""}`,
   correctionsFeed: () => "/corrections/feed.xml",
-  log: () => "/log",
+  log: (before?: number) => `/log${before ? `?before=${before}` : ""}`,
   feedXml: () => "/feed.xml",
   feedJson: () => "/feed.json",
   sitemap: () => "/sitemap.xml",

@@ -63,9 +63,43 @@ export async function revisionsOf(slug: string, db: Db = readDatabase()): Promis
   return rows.map(entryOf);
 }
 
-export async function publicationLog(db: Db = readDatabase()): Promise<LogEntry[]> {
-  const rows = await db.publication.findMany({ orderBy: { seq: "asc" }, omit: { snapshot: true } });
+/** The log up to an entry, oldest first, a few at a time: it may hold more than should be in memory, or keep others waiting. */
+export async function* publicationLog(seq: number, db: Db = readDatabase(), batch = 1000): AsyncGenerator<LogEntry[]> {
+  for (let after = 0; ; ) {
+    const rows = await db.publication.findMany({
+      where: { seq: { gt: after, lte: seq } },
+      orderBy: { seq: "asc" },
+      omit: { snapshot: true },
+      take: batch,
+    });
+    if (rows.length > 0) yield rows.map(entryOf);
+    if (rows.length < batch) return;
+    after = rows.at(-1)?.seq ?? seq;
+  }
+}
+
+/** The newest entries of the log before one, newest first. */
+export async function newestEntries(take: number, before: number | null, db: Db = readDatabase()): Promise<LogEntry[]> {
+  const rows = await db.publication.findMany({
+    where: before === null ? {} : { seq: { lt: before } },
+    orderBy: { seq: "desc" },
+    omit: { snapshot: true },
+    take,
+  });
   return rows.map(entryOf);
+}
+
+/** Items that have not been withdrawn, each with the day of its newest revision, the newest first; and how many there are. */
+export async function standingItems(
+  { from, take }: { from: number; take: number },
+  db: Db = readDatabase(),
+): Promise<{ items: Pick<LogEntry, "slug" | "publishedAt">[]; total: number }> {
+  const [count] = await db.$queryRaw<{ n: number | bigint }[]>`SELECT count(*) AS n FROM item_listing l
+    JOIN "Publication" p ON p.seq = l.seq WHERE p.kind <> 'withdrawal'`;
+  const items = await db.$queryRaw<Pick<LogEntry, "slug" | "publishedAt">[]>`SELECT p.slug, p."publishedAt"
+    FROM item_listing l JOIN "Publication" p ON p.seq = l.seq WHERE p.kind <> 'withdrawal'
+    ORDER BY l.seq DESC LIMIT ${take} OFFSET ${from}`;
+  return { items, total: Number(count?.n ?? 0) };
 }
 
 /** Every snapshot as stored, with its entry, oldest first: what verify-log re-derives. */
@@ -76,21 +110,21 @@ export async function publicationChain(db: Db = readDatabase()): Promise<{ entry
 
 export async function newestPublished(limit: number, db: Db = readDatabase()): Promise<PublishedItem[]> {
   const seqs = await db.$queryRaw<{ seq: number | bigint }[]>`
-    SELECT max(seq) AS seq FROM "Publication" GROUP BY slug ORDER BY seq DESC LIMIT ${limit}`;
+    SELECT seq FROM item_listing ORDER BY seq DESC LIMIT ${limit}`;
   return bySeq(
     db,
     seqs.map((r) => Number(r.seq)),
   );
 }
 
-/** The newest revisions of all items, newest first; of the given kinds only, where kinds are given. */
+/** The newest revisions of all items, newest first; of the given kinds only, and before an entry of the log, where these are given. */
 export async function recentRevisions(
   limit: number,
-  kinds: readonly LogEntry["kind"][] | null = null,
+  { kinds, before }: { kinds?: readonly LogEntry["kind"][]; before?: number | null } = {},
   db: Db = readDatabase(),
 ): Promise<PublishedItem[]> {
   const rows = await db.publication.findMany({
-    where: kinds === null ? {} : { kind: { in: [...kinds] } },
+    where: { ...(kinds ? { kind: { in: [...kinds] } } : {}), ...(before ? { seq: { lt: before } } : {}) },
     orderBy: { seq: "desc" },
     take: limit,
   });

@@ -46,9 +46,19 @@ async function* tableChunks(table: keyof typeof tables, db: Database, seq: numbe
   for await (const { snapshot } of itemsAsOf(seq, db)) yield tables[table].lines(snapshot);
 }
 
+/** The log as JSON, open at its end: what comes after the entries is for whoever sends it. */
+export async function* logText(log: AsyncGenerator<LogEntry[]>): AsyncGenerator<string> {
+  yield '{"entries":[';
+  let between = "";
+  for await (const entries of log) {
+    yield between + entries.map((entry) => JSON.stringify(entry)).join(",");
+    between = ",";
+  }
+}
+
 async function* logChunks(db: Database, seq: number): AsyncGenerator<string> {
-  const entries = (await publicationLog(db)).filter((entry) => entry.seq <= seq);
-  yield `${JSON.stringify({ entries })}\n`;
+  yield* logText(publicationLog(seq, db));
+  yield "]}\n";
 }
 
 type Size = Omit<PackagedFile, "path">;

@@ -110,4 +110,25 @@ describe("a reader who asks “was mine tested?”", () => {
     expect(await page.getByRole("link", { name: /Swing-top storage jar/ }).count()).toBe(1);
     await context.close();
   });
+
+  it("reads on in the log and among the corrections from any entry, without scripts", async () => {
+    const { page, context } = await newPage(browser, { viewport: phone, javaScriptEnabled: false });
+    await page.goto("/log?before=4");
+    const numbers = await page
+      .locator("table tbody tr")
+      .evaluateAll((rows) => rows.map((row) => row.children[0]?.textContent));
+    expect(numbers).toEqual(["3", "2", "1"]);
+    expect(await page.locator("#head").count()).toBe(0);
+    await page.getByRole("link", { name: "Back to the first page" }).click();
+    expect(new URL(page.url()).pathname + new URL(page.url()).search).toBe("/log");
+    expect(await page.locator("#head").count()).toBe(1);
+    await page.goto("/es/corrections?before=1");
+    await page.getByRole("link", { name: "Volver a la primera página" }).click();
+    expect(await page.locator("main h2").count()).toBeGreaterThan(1);
+    for (const odd of ["x", "0", "-1", "1e9", "99999999999"]) {
+      const answer = await page.goto(`/log?before=${odd}`);
+      expect([answer?.status(), await page.locator("#head").count()], odd).toEqual([200, 1]);
+    }
+    await context.close();
+  });
 });

@@ -7,7 +7,6 @@ import { jsonFeed } from "@/lib/exports/json-feed.ts";
 import { itemJsonLd } from "@/lib/exports/json-ld.ts";
 import { openApiDocument } from "@/lib/exports/openapi.ts";
 import { problemJson, problemJsonSchema } from "@/lib/exports/problem-json.ts";
-import { newestRevisions } from "@/lib/exports/published-revision.ts";
 import { readingsCsv } from "@/lib/exports/readings-csv.ts";
 import { resultsCsv } from "@/lib/exports/results-csv.ts";
 import type { Snapshot } from "@/lib/publication/snapshot.ts";
@@ -107,11 +106,6 @@ describe("a page with little on it is exported with as little", () => {
     expect(problemJsonSchema.parse(unknown)).toEqual(unknown);
     expect(unknown).toMatchObject({ type: "about:blank", status: 400 });
     for (const key of ["where", "found", "allowed", "instance"]) expect(unknown).not.toHaveProperty(key);
-  });
-  it("the newest revision of an item, in whatever order they come", () => {
-    const all = sampleHistory();
-    const newest = newestRevisions(all).map((one) => `${one.entry.slug} ${one.entry.revision}`);
-    expect(newestRevisions(all.toReversed()).map((one) => `${one.entry.slug} ${one.entry.revision}`)).toEqual(newest);
   });
   it("a number too long for decimals is written as JavaScript writes it; a file not listed has no name", () => {
     const snapshot = plain();

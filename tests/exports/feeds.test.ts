@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { atomFeed } from "@/lib/exports/atom-feed.ts";
 import type { FeedFrame } from "@/lib/exports/feed-entry.ts";
 import { jsonFeed } from "@/lib/exports/json-feed.ts";
-import { sitemap, sitemapLimit } from "@/lib/exports/sitemap.ts";
+import { itemsOnPage, sitemapIndex, sitemapPage, sitemapPages } from "@/lib/exports/sitemap.ts";
 import { xmlText } from "@/lib/exports/xml-text.ts";
 import { allLimits } from "@/lib/limits/tables/all-limits.ts";
 import { englishLeft } from "../support/english-left.ts";
@@ -123,9 +123,10 @@ describe("the feeds in Spanish", () => {
 });
 
 describe("the sitemap", () => {
-  const options = { baseUrl: "https://shelf.example", path: "/sitemap.xml" };
-  it("lists standing pages and items that stand, with the day of their newest revision", () => {
-    const map = sitemap(sampleHistory(), options)!;
+  const baseUrl = "https://shelf.example";
+  const rattle = { slug: "rattle", publishedAt: "2026-11-27T10:00:00Z" };
+  it("lists standing pages and items, with the day of their newest revision", () => {
+    const map = sitemapPage(1, [rattle], baseUrl);
     const standing = ["", "limits", "methods", "amounts", "corrections", "log"];
     const limits = allLimits.map(({ id }) => `limits/${encodeURIComponent(id)}`);
     expect(limits.length).toBeGreaterThan(200);
@@ -148,21 +149,19 @@ describe("the sitemap", () => {
     expect(alternates).toHaveLength(3 * inside(map, "loc").length);
     expect(unbalanced(map.replace(/^<\?xml.*\?>\n/, ""))).toEqual([]);
   });
-  it("becomes an index over 50,000 addresses, and loses none", () => {
-    const one = publishedSample();
-    const many = Array.from({ length: sitemapLimit }, (_, i) => ({
-      ...one,
-      entry: { ...one.entry, slug: `mug-${i}` },
-    }));
-    expect(inside(sitemap(many, options)!, "loc")).toEqual([
+  it("has standing pages on its first page alone, and stays far below the 50,000 addresses of the protocol", () => {
+    const many = Array.from({ length: itemsOnPage }, (_, i) => ({ ...rattle, slug: `mug-${i}` }));
+    const standing = 2 * (6 + allLimits.length);
+    expect(inside(sitemapPage(1, many, baseUrl), "loc")).toHaveLength(standing + 2 * itemsOnPage);
+    expect(inside(sitemapPage(2, many, baseUrl), "loc")).toHaveLength(2 * itemsOnPage);
+    expect(standing + 2 * itemsOnPage).toBeLessThan(50_000);
+  });
+  it("is named page by page where there are several", () => {
+    expect([0, 1, itemsOnPage, itemsOnPage + 1, 2 * itemsOnPage].map(sitemapPages)).toEqual([1, 1, 1, 2, 2]);
+    expect(inside(sitemapIndex(3, { baseUrl, path: "/sitemap.xml" }), "loc")).toEqual([
       "https://shelf.example/sitemap.xml?page=1",
       "https://shelf.example/sitemap.xml?page=2",
       "https://shelf.example/sitemap.xml?page=3",
     ]);
-    expect(inside(sitemap(many, { ...options, page: 1 })!, "loc")).toHaveLength(sitemapLimit);
-    expect(inside(sitemap(many, { ...options, page: 2 })!, "loc")).toHaveLength(sitemapLimit);
-    expect(inside(sitemap(many, { ...options, page: 3 })!, "loc")).toHaveLength(2 * (6 + allLimits.length));
-    expect(sitemap(many, { ...options, page: 4 })).toBeNull();
-    expect(sitemap(many, { ...options, page: 0 })).toBeNull();
   });
 });

@@ -4,13 +4,15 @@ import { asWritten } from "@/app/_components/as-written.tsx";
 import { DataTable } from "@/app/_components/data-table.tsx";
 import { EmptyState } from "@/app/_components/empty-state.tsx";
 import { PageHead } from "@/app/_components/entry.tsx";
+import { Pager } from "@/app/_components/pager.tsx";
+import { entriesShown, entryBefore } from "@/app/_log/log-page.ts";
 import { signedHead } from "@/app/_log/signed-head.ts";
 import { alternates } from "@/app/_site/alternates.ts";
 import { environment } from "@/lib/platform/environment.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { firstHeadOfEachKey } from "@/lib/store/log-heads.ts";
-import { publicationLog } from "@/lib/store/published.ts";
+import { newestEntries } from "@/lib/store/published.ts";
 import { catalogueIn } from "@/lib/wording/catalogue.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
 import { labelsIn } from "@/lib/wording/labels.ts";
@@ -19,21 +21,24 @@ import { pathsIn } from "@/lib/wording/localized-paths.ts";
 import styles from "./log.module.css";
 import { SignedHeadEntry } from "./signed-head-entry.tsx";
 
-type Props = { language?: Language };
+type Props = { searchParams: Promise<Record<string, string | string[] | undefined>>; language?: Language };
 
-export async function generateMetadata({ language = "en" }: Props): Promise<Metadata> {
-  await connection();
+export async function generateMetadata({ searchParams, language = "en" }: Props): Promise<Metadata> {
   const { title, lead } = catalogueIn[language].log;
-  return { title, description: lead, alternates: alternates(paths.log(), language) };
+  const before = entryBefore(await searchParams) ?? undefined;
+  return { title, description: lead, alternates: alternates(paths.log(before), language) };
 }
 
-/** The whole publication log, newest first, and its head as signed. */
-export default async function LogPage({ language = "en" }: Props) {
-  const logPage = catalogueIn[language].log;
+/** The publication log, newest first, and its head as signed. */
+export default async function LogPage({ searchParams, language = "en" }: Props) {
+  const { log: logPage, site } = catalogueIn[language];
+  const before = entryBefore(await searchParams);
   const { columns } = logPage;
   await connection();
   const head = await signedHead();
-  const entries = (await publicationLog()).toReversed();
+  // One more than is shown tells whether there is a next page.
+  const found = await newestEntries(entriesShown + 1, before);
+  const entries = found.slice(0, entriesShown);
   const [, ...otherKeys] = await firstHeadOfEachKey(database());
   return (
     <>
@@ -49,13 +54,15 @@ export default async function LogPage({ language = "en" }: Props) {
         </EmptyState>
       ) : (
         <>
-          <SignedHeadEntry
-            head={head}
-            newest={entries[0]?.seq ?? 0}
-            keyChanges={otherKeys.map((first) => first.seq)}
-            baseUrl={environment().baseUrl}
-            language={language}
-          />
+          {before === null ? (
+            <SignedHeadEntry
+              head={head}
+              newest={entries[0]?.seq ?? 0}
+              keyChanges={otherKeys.map((first) => first.seq)}
+              baseUrl={environment().baseUrl}
+              language={language}
+            />
+          ) : null}
           <DataTable
             caption={logPage.caption}
             rows={entries}
@@ -86,6 +93,13 @@ export default async function LogPage({ language = "en" }: Props) {
               },
               { key: "hash", head: columns.hash, cell: (entry) => <Hash text={entry.hash} /> },
             ]}
+          />
+          <Pager
+            label={site.more}
+            nextText={site.next}
+            firstText={site.first}
+            first={before === null ? null : pathsIn[language].log()}
+            next={found.length > entriesShown ? pathsIn[language].log(entries.at(-1)?.seq) : null}
           />
         </>
       )}
