@@ -23,6 +23,9 @@ export function textRows(db: Db, list: readonly string[]): Sql {
     : Prisma.sql`(SELECT value FROM jsonb_array_elements_text(CAST(${json} AS jsonb)) AS each (value))`;
 }
 
-/** A filter for a text that holds another, whatever the case of its letters: SQLite's LIKE never minds it. */
+/**
+ * A filter for a text that holds another, whatever the case of its letters: SQLite's LIKE never minds it. "%" and "_" in it
+ * stand for any letters, since neither database's LIKE is told otherwise: more is found then, never less.
+ */
 export const holdsText = (db: Db, text: string): { contains: string } =>
   dialectOf(db) === "sqlite" ? { contains: text } : ({ contains: text, mode: "insensitive" } as { contains: string });

@@ -97,8 +97,12 @@ export async function batchOfFile(db: Db, sha256: string): Promise<Batch | null>
   return row ? batchOf(row) : null;
 }
 
-export async function listBatches(db: Db): Promise<Batch[]> {
-  return (await db.importBatch.findMany({ include, orderBy: { createdAt: "desc" } })).map(batchOf);
+/** Files that were brought in, the newest first: all of them, or so many after so many. */
+export async function listBatches(db: Db, { start, take }: { start?: number; take?: number } = {}): Promise<Batch[]> {
+  const some = { ...(start ? { skip: start } : {}), ...(take === undefined ? {} : { take }) };
+  return (await db.importBatch.findMany({ include, orderBy: [{ createdAt: "desc" }, { id: "asc" }], ...some })).map(
+    batchOf,
+  );
 }
 
 const chunked = <T>(rows: T[], size: number): T[][] =>

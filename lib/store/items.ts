@@ -44,7 +44,7 @@ export type ItemTree = ItemRecord & { specimens: SpecimenRecord[]; photos: Photo
 type ItemRow = Awaited<ReturnType<Db["item"]["findFirstOrThrow"]>>;
 type ComponentRow = Awaited<ReturnType<Db["component"]["findFirstOrThrow"]>>;
 
-const itemOf = (row: ItemRow): ItemRecord => ({
+export const itemOf = (row: ItemRow): ItemRecord => ({
   id: row.id,
   slug: row.slug,
   name: row.name,
@@ -191,22 +191,4 @@ export async function listItems(db: Db, states?: ItemState[]): Promise<ItemRecor
     orderBy: { updatedAt: "desc" },
   });
   return rows.map(itemOf);
-}
-
-/** Every component with its item's name, for the bench's "assign to" list. */
-export async function listComponents(
-  db: Db,
-): Promise<{ id: string; label: string; itemId: string; itemName: string }[]> {
-  const rows = await db.component.findMany({
-    include: { specimen: { include: { item: { select: { id: true, name: true, state: true } } } } },
-    orderBy: [{ specimen: { item: { name: "asc" } } }, { position: "asc" }],
-  });
-  return rows
-    .filter((r) => r.specimen.item.state !== "withdrawn")
-    .map((r) => ({
-      id: r.id,
-      itemId: r.specimen.item.id,
-      itemName: r.specimen.item.name,
-      label: `${r.specimen.item.name} — ${r.specimen.label}: ${r.name}`,
-    }));
 }

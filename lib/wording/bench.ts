@@ -12,6 +12,24 @@ export const itemStateWords: Record<BenchState, string> = {
   withdrawn: "withdrawn",
 };
 
+/** The bench's lists of items and files. */
+export const benchList = {
+  find: "Only items with these letters",
+  state: "State",
+  anyState: "Any state",
+  show: "Show",
+  none: "No item like this",
+  all: "Show all items",
+  some: (first: number, last: number, total: number): string =>
+    `${first} to ${last} of ${total}, those last worked on first.`,
+  moreItems: "More items",
+  nextItems: "Next items",
+  firstItems: "Back to the first items",
+  moreFiles: "More files",
+  nextFiles: "Older files",
+  firstFiles: "Back to the newest files",
+};
+
 export type NextStep =
   | "add-object"
   | "add-part"

@@ -19,6 +19,10 @@ export const readingListWords = {
   lead: "Readings that belong to no part yet. Tick them, say which part they were taken on, and they count towards its number.",
   leadOthers:
     "Every reading of every file that was loaded. Nothing is ever lost: what was set aside stays here, with its reason.",
+  partsOf: (items: number, total: number): string =>
+    items < total
+      ? `Of the ${items} items last worked on; ${total} could be asked for`
+      : `Of ${counted(total, "item")}`,
   newItems: (samples: number): string => `Make items out of ${samples === 1 ? "this name" : `these ${samples} names`}`,
   moved: (count: number, part: string): string => `${counted(count, "reading is", "readings are")} now on “${part}”.`,
   setAside: (count: number): string => `${counted(count, "reading is", "readings are")} set aside, with the reason.`,

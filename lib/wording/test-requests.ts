@@ -50,6 +50,10 @@ export const requestQueue = {
   waiting: "Waiting",
   answered: "Tied or closed",
   kept: "Kept.",
+  offered: (shown: number, total: number): string =>
+    shown < total
+      ? `The ${shown} items last worked on are offered, of ${total}. Look for others by their names.`
+      : `${counted(total, "item is", "items are")} offered.`,
   photoAlt: (description: string): string => `Photo sent with the request: ${description}`,
 } as const;
 

@@ -37,6 +37,33 @@ const formOf = (credentials: string, next = "/bench") => {
   return { form: { email, password, next } };
 };
 
+it("whoever opens a page of a workplace signs in first and comes to that very page", async () => {
+  const browser = await openBrowser();
+  const { page, context } = await newPage(browser, { viewport: phone });
+  await page.goto("/bench/readings?state=all&element=Pb");
+  expect(new URL(page.url()).pathname).toBe("/account/sign-in");
+  const [email = "", password = ""] = tester.split(" ");
+  await page.getByLabel("E-mail").fill(email);
+  await page.getByLabel("Password").fill(password);
+  await page.getByRole("main").getByRole("button", { name: "Sign in" }).click();
+  await page.waitForURL(/\/bench\/readings\?state=all&element=Pb$/);
+  // Without being signed in nothing of the page is made: the answer is an address alone.
+  const asked = await fetch(`${served().base}/review/some-item`, {
+    headers: { accept: "text/html" },
+    redirect: "manual",
+  });
+  const to = new URL(asked.headers.get("location") ?? "", served().base);
+  expect([asked.status, to.origin, to.pathname, to.searchParams.get("next"), await asked.text()]).toEqual([
+    307,
+    new URL(served().base).origin,
+    "/account/sign-in",
+    "/review/some-item",
+    "",
+  ]);
+  await context.close();
+  await browser.close();
+});
+
 describe("a session", () => {
   it("is made anew at every sign-in; one that was there before ends, and one that was made up never counts", async () => {
     const planted = "better-auth.session_token=planted.c2lnbmF0dXJl";

@@ -3,7 +3,7 @@ import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { SelectField, TextField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { elementTitle } from "@/lib/wording/elements.ts";
-import { readingStateWords } from "@/lib/wording/reading-list.ts";
+import { readingListWords, readingStateWords } from "@/lib/wording/reading-list.ts";
 import { narrowings, type ReadingQuery } from "./reading-filters.ts";
 import styles from "./reading-list.module.css";
 
@@ -16,8 +16,11 @@ export function FilterForm({
   files,
   sessions,
   elements,
+  partsOf,
 }: {
   query: ReadingQuery;
+  /** Of how many items parts are offered, and of how many they could be; null where all are. */
+  partsOf: { items: number; total: number } | null;
   files: Choices;
   sessions: Choices;
   elements: string[];
@@ -35,6 +38,16 @@ export function FilterForm({
           width={18}
           defaultValue={query.find ?? ""}
         />
+        {partsOf ? (
+          <TextField
+            name="partsOf"
+            label="Offer parts of items with these letters"
+            hint={readingListWords.partsOf(partsOf.items, partsOf.total)}
+            type="search"
+            width={18}
+            defaultValue={query.partsOf ?? ""}
+          />
+        ) : null}
         <Button type="submit">Show</Button>
       </div>
       <Disclosure

@@ -7,7 +7,7 @@ import { currentPerson } from "@/lib/access/current-person.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
 import { listBatches } from "@/lib/store/imports.ts";
-import { listComponents } from "@/lib/store/items.ts";
+import { partsToPutOn } from "@/lib/store/items-at-bench.ts";
 import { countReadings, listReadings, readingGroups } from "@/lib/store/readings.ts";
 import { listSessions } from "@/lib/store/sessions.ts";
 import { readingListWords, readingStateWords } from "@/lib/wording/reading-list.ts";
@@ -21,6 +21,8 @@ export const metadata: Metadata = { title: "Readings" };
 
 /** Rows of one page of the list: as many as tick, sort and scroll without waiting. */
 const most = 500;
+/** Of how many items the parts are offered at once. */
+const mostItems = 200;
 
 type Props = { searchParams: Promise<Record<string, string | undefined>> };
 
@@ -32,10 +34,10 @@ export default async function ReadingsPage({ searchParams }: Props) {
   const asked = await filterOf(db, query);
   const { elements } = asked;
   const filter = { ...asked.filter, viewerId: (await currentPerson())?.id ?? null };
-  const [readings, total, parts, batches, sessions, samples, notes] = await Promise.all([
+  const [readings, total, offered, batches, sessions, samples, notes] = await Promise.all([
     listReadings(db, filter, most, start),
     countReadings(db, filter),
-    listComponents(db),
+    partsToPutOn(db, query.partsOf, mostItems),
     listBatches(db),
     listSessions(db),
     readingGroups(db, filter, "sample"),
@@ -51,6 +53,7 @@ export default async function ReadingsPage({ searchParams }: Props) {
       <BenchTabs current={paths.benchReadings()} />
       <FilterForm
         query={query}
+        partsOf={offered.total > offered.items || query.partsOf !== undefined ? offered : null}
         elements={elements}
         files={batches
           .filter((batch) => batch.state === "imported")
@@ -84,7 +87,7 @@ export default async function ReadingsPage({ searchParams }: Props) {
               </ButtonLink>
             </p>
           ) : null}
-          {parts.length === 0 ? (
+          {offered.parts.length === 0 && query.partsOf === undefined ? (
             <p>
               There is no part to put them on yet. <a href={paths.benchNewItem()}>Make an item first</a>, or make items
               out of their names.
@@ -92,7 +95,7 @@ export default async function ReadingsPage({ searchParams }: Props) {
           ) : null}
           <ReadingList
             readings={readings.map(listedReading)}
-            parts={parts.map((p) => ({ value: p.id, label: p.label }))}
+            parts={offered.parts.map((p) => ({ value: p.id, label: p.label }))}
             notes={notes.flatMap((group) => group.text ?? []).filter((text) => text !== "")}
             state={query.state}
           />

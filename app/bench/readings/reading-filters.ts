@@ -17,6 +17,8 @@ export const readingQuery = z.object({
     .catch("unassigned"),
   from: z.iso.date().optional().catch(undefined),
   to: z.iso.date().optional().catch(undefined),
+  /** Which items' parts are offered; narrows no list of readings. */
+  partsOf: text,
 });
 export type ReadingQuery = z.infer<typeof readingQuery>;
 
@@ -42,6 +44,6 @@ export async function filterOf(
   return { filter, elements: [...measured.keys()].sort() };
 }
 
-/** How many things beside the state the list is narrowed by. */
+/** How many things beside the state the list of readings is narrowed by. */
 export const narrowings = (query: ReadingQuery): number =>
-  Object.entries(query).filter(([key, value]) => key !== "state" && value !== undefined).length;
+  Object.entries(query).filter(([key, value]) => key !== "state" && key !== "partsOf" && value !== undefined).length;

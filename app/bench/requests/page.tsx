@@ -5,25 +5,38 @@ import { Entry, Ledger, PageHead } from "@/app/_components/entry.tsx";
 import { SelectField } from "@/app/_components/field.tsx";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
-import { type ItemRecord, listItems } from "@/lib/store/items.ts";
+import { itemNames, itemsAtBench } from "@/lib/store/items-at-bench.ts";
 import { type TestRequestRecord, testRequestQueue } from "@/lib/store/test-requests.ts";
 import { plainDate } from "@/lib/wording/formats.ts";
 import { requestPage, requestQueue } from "@/lib/wording/test-requests.ts";
+import { benchQuery } from "../bench-query.ts";
 import { BenchTabs } from "../bench-tabs.tsx";
+import { FindItemsForm } from "../find-items-form.tsx";
 import { tieRequest } from "./actions.ts";
 import styles from "./requests.module.css";
 
 export const metadata: Metadata = { title: requestQueue.title };
 
+/** How many items a request can be tied to at once: those last worked on. */
+const itemsOffered = 200;
+
+type Props = { searchParams: Promise<Record<string, string | string[] | undefined>> };
+
 /** What readers ask for, most asked for first; each can be tied to its item, closed, or opened again. */
-export default async function RequestsPage() {
+export default async function RequestsPage({ searchParams }: Props) {
+  const { find } = benchQuery(await searchParams);
   const db = database();
-  const [open, tied, closed, items] = await Promise.all([
+  const [open, tied, closed, { items, total }] = await Promise.all([
     testRequestQueue(db, "open"),
     testRequestQueue(db, "tied", 20),
     testRequestQueue(db, "closed", 20),
-    listItems(db),
+    itemsAtBench(db, { find }, { take: itemsOffered }),
   ]);
+  const choices = items.map(({ id, name }) => ({ value: id, label: name }));
+  const names = await itemNames(
+    db,
+    tied.flatMap(({ itemId }) => itemId ?? []),
+  );
   return (
     <>
       <PageHead title={requestQueue.title}>
@@ -37,12 +50,21 @@ export default async function RequestsPage() {
               <p>{requestQueue.noneText}</p>
             </EmptyState>
           ) : (
-            <RequestList requests={open} items={items} />
+            <>
+              {total > items.length || find !== undefined ? (
+                <FindItemsForm
+                  action={paths.benchRequests()}
+                  find={find}
+                  hint={requestQueue.offered(items.length, total)}
+                />
+              ) : null}
+              <RequestList requests={open} choices={choices} names={names} />
+            </>
           )}
         </Entry>
         {tied.length + closed.length > 0 ? (
           <Entry title={requestQueue.answered} id="answered">
-            <RequestList requests={[...tied, ...closed]} items={items} />
+            <RequestList requests={[...tied, ...closed]} choices={choices} names={names} />
           </Entry>
         ) : null}
       </Ledger>
@@ -50,7 +72,15 @@ export default async function RequestsPage() {
   );
 }
 
-function RequestList({ requests, items }: { requests: TestRequestRecord[]; items: ItemRecord[] }) {
+type ListProps = {
+  requests: TestRequestRecord[];
+  /** Items that a request can be tied to. */
+  choices: { value: string; label: string }[];
+  /** Names of the items that requests are tied to. */
+  names: ReadonlyMap<string, string>;
+};
+
+function RequestList({ requests, choices, names }: ListProps) {
   return (
     <ol className={styles.list}>
       {requests.map((request) => (
@@ -81,7 +111,7 @@ function RequestList({ requests, items }: { requests: TestRequestRecord[]; items
                   label="Item"
                   empty="Choose an item"
                   required
-                  choices={items.map((item) => ({ value: item.id, label: item.name }))}
+                  choices={choices}
                 />
               </ActionForm>
               <ActionForm action={tieRequest} submit={requestQueue.close} submitKind="quiet" compact>
@@ -91,7 +121,7 @@ function RequestList({ requests, items }: { requests: TestRequestRecord[]; items
             </div>
           ) : (
             <div className={styles.actions}>
-              <p>{items.find((item) => item.id === request.itemId)?.name ?? requestPage.states[request.state]}</p>
+              <p>{names.get(request.itemId ?? "") ?? requestPage.states[request.state]}</p>
               <ActionForm action={tieRequest} submit={requestQueue.reopen} submitKind="quiet" compact>
                 <input type="hidden" name="requestId" value={request.id} />
               </ActionForm>

@@ -9,7 +9,7 @@ import { compareRetest } from "@/lib/consistency/compare-retest.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { checkedSittings } from "@/lib/store/checked-sittings.ts";
 import { database } from "@/lib/store/database.ts";
-import { listItems } from "@/lib/store/items.ts";
+import { itemNames } from "@/lib/store/items-at-bench.ts";
 import { openRetestsFor, retestsOf } from "@/lib/store/retests.ts";
 import {
   comparedText,
@@ -30,12 +30,7 @@ export const metadata: Metadata = { title: registryConsistency.title };
 export default async function RegistryConsistencyPage() {
   const person = await requirePerson("see-review", paths.registryConsistency());
   const db = database();
-  const [sittings, asked, all, items] = await Promise.all([
-    checkedSittings(db),
-    openRetestsFor(db, person.id),
-    retestsOf(db),
-    listItems(db),
-  ]);
+  const [sittings, asked, all] = await Promise.all([checkedSittings(db), openRetestsFor(db, person.id), retestsOf(db)]);
   const series = checkSeries(sittings);
   const counts = (["instrument", "operator", "mode"] as const).flatMap((by) =>
     driftCounts(sittings, by).map((count) => ({ by, ...count })),
@@ -44,7 +39,10 @@ export default async function RegistryConsistencyPage() {
   const done = all
     .filter((retest) => retest.state === "done" && !blind.has(retest.itemId))
     .map((retest) => ({ retest, compared: retest.second ? compareRetest(retest.first, retest.second) : null }));
-  const names = new Map(items.map((item) => [item.id, item.name]));
+  const names = await itemNames(
+    db,
+    done.map(({ retest }) => retest.itemId),
+  );
   const apart = series.filter((each) => each.speaksUp === true);
   const others = series.filter((each) => each.speaksUp !== true);
   return (

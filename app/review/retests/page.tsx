@@ -9,7 +9,7 @@ import { RetestComparison } from "@/app/_draft/retest-comparison.tsx";
 import { requirePerson } from "@/lib/access/require-person.ts";
 import { paths } from "@/lib/platform/paths.ts";
 import { database } from "@/lib/store/database.ts";
-import { listItems } from "@/lib/store/items.ts";
+import { itemNames } from "@/lib/store/items-at-bench.ts";
 import { listPeople } from "@/lib/store/people.ts";
 import { listReadings } from "@/lib/store/readings.ts";
 import { openRetestsFor, retestsOf } from "@/lib/store/retests.ts";
@@ -24,14 +24,12 @@ export const metadata: Metadata = { title: retestPage.title };
 export default async function RetestsPage() {
   const person = await requirePerson("see-review", paths.retests());
   const db = database();
-  const [asked, all, items, people] = await Promise.all([
-    openRetestsFor(db, person.id),
-    retestsOf(db),
-    listItems(db),
-    listPeople(db),
-  ]);
+  const [asked, all, people] = await Promise.all([openRetestsFor(db, person.id), retestsOf(db), listPeople(db)]);
   const names = new Map(people.map((each) => [each.id, each.name]));
-  const itemNames = new Map(items.map((item) => [item.id, item.name]));
+  const named = await itemNames(
+    db,
+    [...asked, ...all].map((retest) => retest.itemId),
+  );
   const blindItems = new Set(asked.map((retest) => retest.itemId));
   const told = all.filter((retest) => !blindItems.has(retest.itemId));
   const loaded = await Promise.all(
@@ -54,7 +52,7 @@ export default async function RetestsPage() {
           {asked.map((retest, index) => (
             <Entry
               key={retest.id}
-              title={itemNames.get(retest.itemId) ?? "An item"}
+              title={named.get(retest.itemId) ?? "An item"}
               aside={retestPage.forYou}
               id={`asked-${retest.id}`}
             >
@@ -84,7 +82,7 @@ export default async function RetestsPage() {
           {told.map((retest) => (
             <Entry
               key={retest.id}
-              title={itemNames.get(retest.itemId) ?? "An item"}
+              title={named.get(retest.itemId) ?? "An item"}
               aside={`${elementTitle(retest.element)}: ${retestStateWords[retest.state]}`}
             >
               <p>

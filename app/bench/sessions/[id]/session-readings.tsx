@@ -3,7 +3,7 @@ import { Disclosure } from "@/app/_components/disclosure.tsx";
 import { Entry } from "@/app/_components/entry.tsx";
 import { doubtedElements } from "@/lib/consistency/session-fitness.ts";
 import { database } from "@/lib/store/database.ts";
-import { listComponents } from "@/lib/store/items.ts";
+import { partLabels } from "@/lib/store/items-at-bench.ts";
 import type { StoredReading } from "@/lib/store/readings.ts";
 import { type CheckedSession, standardReading } from "@/lib/store/sessions.ts";
 import { counted, listed } from "@/lib/wording/formats.ts";
@@ -12,7 +12,10 @@ import { clockOf } from "@/lib/wording/sessions.ts";
 /** Every reading of the session in order of time, what it was taken on, and whether it is in doubt. */
 export async function SessionReadings({ checked, readings }: { checked: CheckedSession; readings: StoredReading[] }) {
   const { session, fitness } = checked;
-  const parts = new Map((await listComponents(database())).map((p) => [p.id, p.label]));
+  const parts = await partLabels(
+    database(),
+    readings.flatMap(({ componentId }) => componentId ?? []),
+  );
   const standards = new Map(checked.standards.map((s) => [s.id, s.name]));
   const rows = readings
     .map((reading) => {
