@@ -54,7 +54,7 @@ export default async function CorrectionsPage({ searchParams, language = "en" }:
         {contact ? <p>{correctionsPage.writeTo(contact)}</p> : null}
         {rightOfReply ? <p>{asWritten(rightOfReply, language)}</p> : null}
       </PageHead>
-      {shown.length === 0 ? (
+      {shown.length === 0 && before === null ? (
         <EmptyState title={correctionsPage.none}>
           <p>{correctionsPage.noneText}</p>
         </EmptyState>

@@ -48,7 +48,7 @@ export default async function LogPage({ searchParams, language = "en" }: Props) 
           <a href={paths.api.log()}>{logPage.asJson}</a> · <a href={paths.data.dataPackage()}>{logPage.dataPackage}</a>
         </p>
       </PageHead>
-      {entries.length === 0 ? (
+      {entries.length === 0 && before === null ? (
         <EmptyState title={logPage.none}>
           <p>{logPage.noneText}</p>
         </EmptyState>
