@@ -124,7 +124,7 @@ describe("a reader who asks “was mine tested?”", () => {
     expect(await page.locator("#head").count()).toBe(1);
     await page.goto("/es/corrections?before=1");
     await page.getByRole("link", { name: "Volver a la primera página" }).click();
-    expect(await page.locator("main h2").count()).toBeGreaterThan(1);
+    expect(await page.locator("main h2").count()).toBe(1);
     for (const odd of ["x", "0", "-1", "1e9", "99999999999"]) {
       const answer = await page.goto(`/log?before=${odd}`);
       expect([answer?.status(), await page.locator("#head").count()], odd).toEqual([200, 1]);

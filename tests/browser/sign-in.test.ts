@@ -58,7 +58,7 @@ it("whoever opens a page of a workplace signs in first and comes to that very pa
     new URL(served().base).origin,
     "/account/sign-in",
     "/review/some-item",
-    "",
+    "/account/sign-in?next=%2Freview%2Fsome-item",
   ]);
   await context.close();
   await browser.close();
