@@ -1,16 +1,20 @@
+import type { Language } from "@/lib/wording/language.ts";
+import { siteWordsIn } from "@/lib/wording/site-words.ts";
 import styles from "./pager.module.css";
 
 /** Onward through a long list. Cursor paging: only a way on and a way back to the start, no invented page numbers. */
 export function Pager({
-  label = "More of this list",
   first,
   next,
-  nextText = "Next page",
-  firstText = "Back to the first page",
+  language = "en",
+  label = siteWordsIn[language].more,
+  nextText = siteWordsIn[language].next,
+  firstText = siteWordsIn[language].first,
 }: {
-  label?: string;
   first?: string | null;
   next?: string | null;
+  language?: Language;
+  label?: string;
   nextText?: string;
   firstText?: string;
 }) {

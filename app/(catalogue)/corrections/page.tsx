@@ -34,7 +34,7 @@ export async function generateMetadata({ searchParams, language = "en" }: Props)
 
 /** Every revision after a first one, newest first, with its reason. */
 export default async function CorrectionsPage({ searchParams, language = "en" }: Props) {
-  const { corrections: correctionsPage, site } = catalogueIn[language];
+  const { corrections: correctionsPage } = catalogueIn[language];
   const before = entryBefore(await searchParams);
   const paths = pathsIn[language];
   await connection();
@@ -85,9 +85,7 @@ export default async function CorrectionsPage({ searchParams, language = "en" }:
             ))}
           </Ledger>
           <Pager
-            label={site.more}
-            nextText={site.next}
-            firstText={site.first}
+            language={language}
             first={before === null ? null : paths.corrections()}
             next={found.length > correctionsShown ? paths.corrections(shown.at(-1)?.entry.seq) : null}
           />

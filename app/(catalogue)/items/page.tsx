@@ -32,7 +32,7 @@ export async function generateMetadata({ searchParams, language = "en" }: Props)
 
 /** Search results, or all items without a question. The address holds everything asked. */
 export default async function ItemsPage({ searchParams, language = "en" }: Props) {
-  const { search: searchPage, compare: comparePage, site } = catalogueIn[language];
+  const { search: searchPage, compare: comparePage } = catalogueIn[language];
   const search = readItemSearch(await searchParams);
   await connection();
   const { page, counts } = await searchWithCounts(search);
@@ -58,9 +58,7 @@ export default async function ItemsPage({ searchParams, language = "en" }: Props
             ) : null}
           </form>
           <Pager
-            label={site.more}
-            nextText={site.next}
-            firstText={site.first}
+            language={language}
             first={search.cursor ? itemSearchHref({ ...search, cursor: undefined }, language) : null}
             next={page.nextCursor ? itemSearchHref({ ...search, cursor: page.nextCursor }, language) : null}
           />

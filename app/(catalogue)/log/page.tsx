@@ -31,15 +31,16 @@ export async function generateMetadata({ searchParams, language = "en" }: Props)
 
 /** The publication log, newest first, and its head as signed. */
 export default async function LogPage({ searchParams, language = "en" }: Props) {
-  const { log: logPage, site } = catalogueIn[language];
+  const { log: logPage } = catalogueIn[language];
   const before = entryBefore(await searchParams);
   const { columns } = logPage;
   await connection();
-  const head = await signedHead();
+  // Shown with the newest entries alone; asked for before them, as it may be signed just now.
+  const head = before === null ? await signedHead() : null;
   // One more than is shown tells whether there is a next page.
   const found = await newestEntries(entriesShown + 1, before);
   const entries = found.slice(0, entriesShown);
-  const [, ...otherKeys] = await firstHeadOfEachKey(database());
+  const [, ...otherKeys] = before === null ? await firstHeadOfEachKey(database()) : [];
   return (
     <>
       <PageHead title={logPage.title}>
@@ -95,9 +96,7 @@ export default async function LogPage({ searchParams, language = "en" }: Props) 
             ]}
           />
           <Pager
-            label={site.more}
-            nextText={site.next}
-            firstText={site.first}
+            language={language}
             first={before === null ? null : pathsIn[language].log()}
             next={found.length > entriesShown ? pathsIn[language].log(entries.at(-1)?.seq) : null}
           />
